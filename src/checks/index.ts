@@ -1,0 +1,14 @@
+export { CalculationError, describe, type Fault, faultText } from './calculation-error.js';
+export { type CalculationErrorCode, type CodeEntry, codeList } from './codes.js';
+export {
+  fail,
+  requireAscending,
+  requireChoice,
+  requireFinite,
+  requireFraction,
+  requireInteger,
+  requireNonNegative,
+  requirePositive,
+  requireResult,
+} from './require.js';
+export type { Warning } from './warning.js';

@@ -1,0 +1,2 @@
+export { currentFromPower } from './current-from-power.js';
+export type { Quantity } from './quantity.js';

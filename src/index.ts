@@ -1,0 +1,4 @@
+export * from './band/index.js';
+export * from './checks/index.js';
+export * from './circuit/index.js';
+export * from './working/index.js';

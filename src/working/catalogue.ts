@@ -1,0 +1,30 @@
+import type { Formula } from './formula.js';
+import * as circuitFormulas from './formulas/circuit.js';
+import { circuitProse } from './prose/circuit.js';
+import type { Prose } from './prose/prose.js';
+
+/** A formula with everything that documentation says of it. */
+export interface CatalogueEntry extends Formula, Prose {
+  /** The room whose formula it is. */
+  readonly room: string;
+}
+
+function entriesOf(
+  room: string,
+  formulas: Readonly<Record<string, Formula>>,
+  prose: Readonly<Record<string, Prose>>,
+): CatalogueEntry[] {
+  return Object.values(formulas).map((formula) => ({
+    ...formula,
+    ...(prose[formula.id] ?? { title: '', meanings: {} }),
+    room,
+  }));
+}
+
+/**
+ * Every formula of the library, with title, meanings, units and source.
+ * Documentation, reports and the worked checks are rendered from it.
+ */
+export const catalogue: readonly CatalogueEntry[] = /* @__PURE__ */ (() => [
+  ...entriesOf('circuit', circuitFormulas, circuitProse),
+])();

@@ -1,0 +1,25 @@
+import type { SourceId, Standing } from '../../src/working/index.js';
+
+/** One comparison with a value from outside: what `npm run checks` prints and the published tests hold. */
+export interface Check {
+  /** Unique, lower case with hyphens. */
+  readonly id: string;
+  /** The room that is checked. */
+  readonly room: string;
+  /** What is compared, in a few words with the inputs. */
+  readonly title: string;
+  /** Where the value was published: document, clause, table. */
+  readonly source: string;
+  /** How the published value is known. */
+  readonly standing: Standing;
+  /** The published value, as printed. */
+  readonly published: number;
+  /** Unit of both values; `1` for a plain number. */
+  readonly unit: string;
+  /** Half a unit of the last published digit, or less: never wider. */
+  readonly tolerance: number;
+  /** Our value. */
+  readonly compute: () => number;
+  /** Bibliography entry, where the source is in it. */
+  readonly sourceId?: SourceId;
+}
