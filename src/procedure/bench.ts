@@ -1,0 +1,103 @@
+import type { Quantity } from '../circuit/index.js';
+
+/** What stands on the bench: instrument, loads, leads. All numbers in SI units. */
+export interface Bench {
+  readonly schema: 'esu-limits/bench';
+  readonly version: 1;
+  /** Free text, printed on every sheet: for an example, that it is invented. */
+  readonly note?: string;
+  /** Name of the workshop or the bench. */
+  readonly name: string;
+  readonly instrument: Instrument;
+  readonly loads: readonly BenchLoad[];
+  readonly leads?: readonly Lead[];
+  /** Quantity in which limits are wanted; the first that the instrument reads unless stated. */
+  readonly reads?: Quantity;
+  readonly substitution?: Substitution;
+  readonly times?: BenchTimes;
+}
+
+/** A true-rms instrument. */
+export interface Instrument {
+  readonly name: string;
+  readonly identification?: string;
+  /** Date until which its calibration holds, as text. */
+  readonly calibratedUntil?: string;
+  readonly reads: readonly InstrumentFunction[];
+  /** Highest peak voltage at its input, in volts. */
+  readonly maximumPeakVoltage?: number;
+  /** Highest crest factor at which it reads true rms. */
+  readonly maximumCrestFactor?: number;
+  /** Frequency range of its statement, in hertz. */
+  readonly frequencyRange?: { readonly lower: number; readonly upper: number };
+}
+
+/** A quantity that the instrument reads, with its ranges. */
+export interface InstrumentFunction {
+  readonly quantity: Quantity;
+  readonly ranges: readonly InstrumentRange[];
+}
+
+/** One range of an instrument function, in the unit of its quantity. */
+export interface InstrumentRange {
+  /** Largest value that the range shows. */
+  readonly maximum: number;
+  /** One step of the last digit. */
+  readonly resolution: number;
+}
+
+/** A non-inductive load. */
+export interface BenchLoad {
+  readonly id: string;
+  /** Resistance, in ohms: the measured value where it is known. */
+  readonly resistance: number;
+  /** Power that it dissipates without a time limit, in watts. */
+  readonly powerRating: number;
+  /** Highest peak voltage across it, in volts. */
+  readonly maximumPeakVoltage?: number;
+  /** A higher power for a limited time. */
+  readonly overload?: LoadOverload;
+}
+
+/** What a load takes for a short time. */
+export interface LoadOverload {
+  /** Power, in watts. */
+  readonly power: number;
+  /** Longest activation at this power, in seconds. */
+  readonly on: number;
+  /** Shortest pause after it, in seconds. */
+  readonly off: number;
+}
+
+/** A set of leads. */
+export interface Lead {
+  readonly id: string;
+  readonly name: string;
+  /** The circuits that it serves. */
+  readonly circuits: readonly ('monopolar' | 'bipolar')[];
+  /** Highest peak voltage, in volts. */
+  readonly maximumPeakVoltage?: number;
+}
+
+/** When a load of the bench may stand in for a load of the sheet. */
+export interface Substitution {
+  /** Largest relative difference of resistance that is accepted; 0.1 unless stated. */
+  readonly maximumDifference?: number;
+  /**
+   * Relative difference up to which the published power is taken to hold unchanged
+   * where no curve says how it changes; 0.01 unless stated.
+   */
+  readonly negligible?: number;
+}
+
+/** Time that each act takes at this bench, in seconds. The defaults are assumptions: state your own. */
+export interface BenchTimes {
+  /** Changing the leads or the connection; 120 unless stated. */
+  readonly connect?: number;
+  /** Changing the load; 30 unless stated. */
+  readonly changeLoad?: number;
+  /** Changing the setting or the mode; 10 unless stated. */
+  readonly changeSetting?: number;
+  /** Activating, reading and writing down; 15 unless stated. */
+  readonly read?: number;
+}

@@ -1,0 +1,120 @@
+import type { Band } from '../band/index.js';
+import type { Warning } from '../checks/index.js';
+import type { Quantity } from '../circuit/index.js';
+import type { Step } from '../working/index.js';
+import type { MonitorReading, Phase, Reading } from './readings.js';
+import type { RuleId } from './standard-rules.js';
+
+/** Verdict of one row. */
+export type Verdict = 'pass' | 'fail' | 'not judged';
+
+/** Verdict of the whole: `incomplete` when nothing fails and something that is needed is not judged. */
+export type OverallVerdict = 'pass' | 'fail' | 'incomplete';
+
+/** Plan and readings compared. */
+export interface Findings {
+  readonly schema: 'esu-limits/findings';
+  readonly version: 1;
+  readonly library: { readonly name: 'esu-limits'; readonly version: string };
+  /** In the order of the plan; a point without a reading has a row that says so. */
+  readonly points: readonly PointFinding[];
+  readonly rules: readonly RuleFinding[];
+  readonly monitor: readonly MonitorFinding[];
+  /** Readings that belong to no point of the plan. */
+  readonly extra: readonly Reading[];
+  readonly extraMonitor: readonly MonitorReading[];
+  /** The state in which the unit came. */
+  readonly asFound: Summary;
+  /** The state in which it leaves: the as-left reading of each point where there is one, else the as-found. */
+  readonly final: Summary;
+  readonly warnings: readonly Warning[];
+}
+
+/** Counts and verdict of one state of the unit. */
+export interface Summary {
+  readonly verdict: OverallVerdict;
+  readonly pass: number;
+  readonly fail: number;
+  readonly notJudged: number;
+  /** Points that pass but lie close to a limit. */
+  readonly closeToLimit: number;
+}
+
+/** Why a row has its verdict: for programs. */
+export type ReasonCode =
+  | 'inside'
+  | 'close-to-limit'
+  | 'below-lower'
+  | 'above-upper'
+  | 'no-reading'
+  | 'no-limits'
+  | 'not-plausible'
+  | 'nothing-to-compare';
+
+/** One reading against one point, or a point without reading. */
+export interface PointFinding {
+  readonly point: string;
+  readonly number: number;
+  readonly phase: Phase;
+  /** The reading as given; absent when there is none. */
+  readonly reading?: Reading;
+  /** The reading in the quantity of the limits. */
+  readonly value?: number;
+  readonly quantity: Quantity;
+  readonly limits: Band;
+  readonly nominal?: number;
+  readonly verdict: Verdict;
+  readonly reason: ReasonCode;
+  /** The reason as a sentence with its numbers. */
+  readonly message: string;
+  /** 0 at nominal, −1 at the lower limit, +1 at the upper. */
+  readonly margin?: number;
+  /** Power that the reading implies at the load, in watts. */
+  readonly power?: number;
+  /** The generator's display against the instrument. */
+  readonly display?: DisplayFinding;
+  readonly warnings: readonly Warning[];
+  readonly working: readonly Step[];
+}
+
+/** The generator's own display against the instrument. */
+export interface DisplayFinding {
+  readonly quantity: Quantity;
+  /** What the display showed. */
+  readonly displayed: number;
+  /** What the instrument showed, in the same quantity. */
+  readonly measured: number;
+  /** Displayed minus measured. */
+  readonly difference: number;
+  /** Difference over measured; absent when nothing was measured. */
+  readonly relative?: number;
+  /** Limits of the displayed value around the measured; absent when the maker states no tolerance. */
+  readonly limits?: Band;
+  readonly verdict: Verdict;
+  readonly message: string;
+}
+
+/** A rule of the standard against the readings that it needs. */
+export interface RuleFinding {
+  readonly rule: RuleId;
+  readonly output: string;
+  readonly outputName: string;
+  readonly clause: string;
+  readonly phase: Phase;
+  /** Points of the readings that decided, or that are missing. */
+  readonly points: readonly string[];
+  readonly verdict: Verdict;
+  readonly message: string;
+  readonly working: readonly Step[];
+}
+
+/** One resistance reading of the monitor. */
+export interface MonitorFinding {
+  readonly number: number;
+  readonly phase: Phase;
+  readonly set: number | 'open';
+  readonly displayed?: number | 'over-range';
+  readonly limits: Band;
+  readonly verdict: Verdict;
+  readonly message: string;
+}

@@ -1,0 +1,167 @@
+import type { Band } from '../band/index.js';
+import type { Warning } from '../checks/index.js';
+import type { Quantity } from '../circuit/index.js';
+import type { Step } from '../working/index.js';
+import type { Bench } from './bench.js';
+import type { Caution } from './cautions.js';
+import type { MonitorRow, Setting, Specification } from './specification.js';
+import type { RuleId, StandardRule } from './standard-rules.js';
+
+/** How a plan is made. */
+export interface PlanOptions {
+  /** Direction in which limits are rounded to the instrument's resolution; `inward` unless stated. */
+  readonly rounding?: 'inward' | 'nearest';
+  /** Which limits govern where a published row and a derived band exist; `published` unless stated. */
+  readonly govern?: 'published' | 'derived' | 'tighter';
+  /** The low setting, as a fraction of the highest; 0.2 unless stated. */
+  readonly lowSetting?: number;
+  /** A passing reading at or beyond this margin is called close to its limit; 0.8 unless stated. */
+  readonly closeToLimit?: number;
+}
+
+/** Test points with expected values, limits, working and cautions: everything needed at the bench. */
+export interface Plan {
+  readonly schema: 'esu-limits/plan';
+  readonly version: 1;
+  readonly library: { readonly name: 'esu-limits'; readonly version: string };
+  /** The specification and the bench that the plan was made from, whole. */
+  readonly specification: Specification;
+  readonly bench: Bench;
+  readonly options: Required<PlanOptions>;
+  /** In the order of work: connections are changed least, then loads, then settings from low to high. */
+  readonly points: readonly PlanPoint[];
+  readonly rules: readonly PlanRule[];
+  readonly monitor: readonly PlanMonitorRow[];
+  readonly cautions: readonly Caution[];
+  /** Matters that concern no single point. */
+  readonly warnings: readonly Warning[];
+  readonly benchTime: BenchTime;
+}
+
+/** One test point. */
+export interface PlanPoint {
+  /** Stable: output, setting and wanted load, such as `cut/120W/500ohm`. */
+  readonly id: string;
+  /** Place in the order of work, from 1. */
+  readonly number: number;
+  /** Identifier and name of the output. */
+  readonly output: string;
+  readonly outputName: string;
+  readonly connection: string;
+  /** Name of the leads to use, where the bench has leads for the circuit. */
+  readonly lead?: string;
+  readonly setting: Setting;
+  /** The setting as text: `120 W`, or the level's name. */
+  readonly settingText: string;
+  /** Load that the sheet asks for, in ohms. */
+  readonly wantedLoad: number;
+  /** Load on the bench; absent when none serves. */
+  readonly load?: PointLoad;
+  /** What to expect; absent when nothing published says so at the load of the bench. */
+  readonly expected?: Expected;
+  /** Quantity in which the instrument is read, and in which the limits are. */
+  readonly reads: Quantity;
+  /** Range of the instrument to use; absent when none is large enough. */
+  readonly range?: { readonly maximum: number; readonly resolution: number };
+  /** Limits that govern, in the quantity that is read, rounded to the instrument's resolution. */
+  readonly limits: Band;
+  /** Where the governing limits come from. */
+  readonly limitsFrom: LimitOrigin;
+  /** Limits of the published row, at the load of the bench, rounded; where there is a row. */
+  readonly publishedLimits?: Band;
+  /** Limits derived from expected value and tolerance, rounded; where there is a tolerance. */
+  readonly derivedLimits?: Band;
+  /** Value at margin 0, in the quantity that is read. */
+  readonly nominal?: number;
+  /** False when a check below failed or the point lacks a load: do not activate as planned. */
+  readonly feasible: boolean;
+  readonly feasibility: readonly FeasibilityCheck[];
+  readonly activation: Activation;
+  readonly warnings: readonly Warning[];
+  /** Every step from the sheet to the limits. */
+  readonly working: readonly Step[];
+}
+
+/** Where limits come from. `none`: neither a row nor a tolerance nor a rule sets any. */
+export type LimitOrigin = 'published row' | 'tolerance' | 'standard' | 'none';
+
+/** The bench load of a point and what it costs to use it in place of the wanted one. */
+export interface PointLoad {
+  readonly id: string;
+  readonly resistance: number;
+  /** Relative difference of resistance from the wanted load. */
+  readonly difference: number;
+  /** Relative change of the expected power that comes with the difference. */
+  readonly powerChange: number;
+}
+
+/** Expected values at a point, rms unless the name says peak. */
+export interface Expected {
+  readonly power: number;
+  readonly current: number;
+  readonly voltage: number;
+  readonly peakVoltage?: number;
+  readonly peakCurrent?: number;
+  /** Where the expected power comes from. */
+  readonly from: ExpectedOrigin;
+}
+
+/** Where an expected power comes from. */
+export type ExpectedOrigin =
+  | 'test point'
+  | 'published row'
+  | 'middle of the published row'
+  | 'published curve'
+  | 'scaled curve'
+  | 'rating'
+  | 'regimes';
+
+/** One question of feasibility: can instrument, load and leads take this point? */
+export interface FeasibilityCheck {
+  readonly check:
+    | 'instrument range'
+    | 'instrument peak voltage'
+    | 'instrument crest factor'
+    | 'instrument frequency'
+    | 'load power'
+    | 'load peak voltage'
+    | 'lead peak voltage';
+  readonly ok: boolean;
+  /** What occurs, in SI units. */
+  readonly value: number;
+  /** What is permitted, in SI units. */
+  readonly limit: number;
+  readonly message: string;
+}
+
+/** How long to activate, and how long to wait after it, in seconds; absent where nothing is stated. */
+export interface Activation {
+  readonly longest?: number;
+  readonly pause?: number;
+}
+
+/** A rule of the standard as it applies to one output. */
+export interface PlanRule {
+  readonly rule: RuleId;
+  readonly output: string;
+  readonly outputName: string;
+  readonly definition: StandardRule;
+  /** The parameters that apply: the rule's own, or the user's in their place. */
+  readonly parameters: Readonly<Record<string, number>>;
+  /** Points at which readings are needed. */
+  readonly points: readonly string[];
+  /** What to do at the bench, in a sentence. */
+  readonly instruction: string;
+}
+
+/** A resistance-reading row of the monitor, numbered. */
+export interface PlanMonitorRow extends MonitorRow {
+  readonly number: number;
+  readonly connection: string;
+}
+
+/** Estimated time at the bench, in seconds, with its parts. */
+export interface BenchTime {
+  readonly total: number;
+  readonly parts: readonly { readonly what: string; readonly count: number; readonly each: number }[];
+}

@@ -1,0 +1,52 @@
+import type { Quantity } from '../circuit/index.js';
+
+/** What was read at the bench. All numbers in SI units. */
+export interface Readings {
+  readonly schema: 'esu-limits/readings';
+  readonly version: 1;
+  readonly note?: string;
+  /** Who read. */
+  readonly by?: string;
+  /** When, as text. */
+  readonly date?: string;
+  readonly readings: readonly Reading[];
+  readonly monitor?: readonly MonitorReading[];
+}
+
+/** State of the unit when it was read: before or after an adjustment or repair. */
+export type Phase = 'as-found' | 'as-left';
+
+/** One reading at one point of a plan. */
+export interface Reading {
+  /** Identifier or number of the point in the plan. */
+  readonly point: string;
+  readonly phase: Phase;
+  /** Quantity that the instrument showed. */
+  readonly quantity: Quantity;
+  /** What the instrument showed, in watts, amperes rms or volts rms. */
+  readonly value: number;
+  /** What the generator's own display showed at the same time. */
+  readonly display?: DisplayReading;
+  /** Peak voltage, in volts, where it was read. */
+  readonly peakVoltage?: number;
+  /** True when the supply was interrupted and restored just before this reading. */
+  readonly afterInterruption?: boolean;
+  /** After an interruption: whether the mode was the same as before. */
+  readonly modeUnchanged?: boolean;
+  readonly note?: string;
+}
+
+/** A value of the generator's own display. */
+export interface DisplayReading {
+  readonly quantity: Quantity;
+  readonly value: number;
+}
+
+/** One reading of the return-electrode monitor's display. */
+export interface MonitorReading {
+  /** Resistance that was set, in ohms, or an open circuit. */
+  readonly set: number | 'open';
+  /** Displayed resistance, in ohms, or that the display showed over-range. */
+  readonly displayed: number | 'over-range';
+  readonly phase: Phase;
+}
