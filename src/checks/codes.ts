@@ -52,6 +52,87 @@ export const codeList = {
     cause: 'The inputs are valid, but the result is too large or too small for a number.',
     remedy: 'Check the units of the inputs: such values do not occur on a bench.',
   },
+  'level-unknown': {
+    cause: 'A setting names a level that the control does not have.',
+    remedy: 'Use one of the levels of the scale, spelt as there.',
+  },
+  'setting-outside-scale': {
+    cause: 'A setting lies outside the scale of the control.',
+    remedy: 'Use a setting between the lowest and the highest of the scale.',
+  },
+  'tolerance-missing': {
+    cause: 'Nothing says how far the output may deviate: no tolerance, no row with limits, no chosen rule.',
+    remedy: 'State the maker\u2019s tolerance, give rows with limits, or choose the accuracy rule of the standard.',
+  },
+  'setting-without-power': {
+    cause: 'Nothing published says what power to expect at a setting and load.',
+    remedy: 'Give a curve or a row for the setting, or say by name how other settings follow.',
+  },
+  'load-not-on-bench': {
+    cause: 'No load of the bench is near enough to the wanted load.',
+    remedy: 'Add the load to the bench, or permit a larger difference.',
+  },
+  'load-substituted': {
+    cause: 'A load of the bench stands in for the wanted load.',
+    remedy: 'Nothing to do when the stated cost is acceptable; otherwise use the wanted load.',
+  },
+  'power-assumed-unchanged': {
+    cause: 'The load of the bench differs a little from the wanted load and no curve says what that changes.',
+    remedy: 'Give the curve, or a load of the wanted value.',
+  },
+  'limits-differ': {
+    cause: 'The published limits and the limits derived from expected value and tolerance differ.',
+    remedy: 'Find out which is right before relying on either; the plan says which one governs.',
+  },
+  'nominal-from-limits': {
+    cause: 'A row states limits and no expected value.',
+    remedy: 'State the power of the row; until then the middle of its limits stands at margin 0.',
+  },
+  'no-limits': {
+    cause: 'No limit applies to a point.',
+    remedy: 'State a tolerance if the point is to be judged.',
+  },
+  'not-feasible': {
+    cause: 'Instrument, load or leads cannot take a point as planned.',
+    remedy: 'Read the failed checks of the point and change the bench or the setting.',
+  },
+  'crest-factor-missing': {
+    cause: 'A peak voltage or a crest factor has a limit on the bench, and the sheet states no crest factor.',
+    remedy: 'Ask the maker for the crest factor of the mode before activating.',
+  },
+  'crest-factor-open-circuit': {
+    cause: 'The crest factor is stated for an open circuit and used at a load.',
+    remedy: 'Take expected peaks as an estimate.',
+  },
+  'peak-above-stated': {
+    cause: 'The peak voltage expected at a load is above the maximum that the maker states.',
+    remedy: 'Check crest factor, power and maximum voltage of the sheet: they do not agree.',
+  },
+  'duty-missing': {
+    cause: 'The sheet states no longest activation.',
+    remedy: 'Ask the maker; keep activations short and pauses long.',
+  },
+  'reading-extra': {
+    cause: 'A reading belongs to no point of the plan.',
+    remedy: 'Check the point of the reading.',
+  },
+  'reading-converted': {
+    cause: 'A reading is in another quantity than the limits and was converted at the load.',
+    remedy: 'Read the quantity of the plan where possible: the error of the load enters a conversion.',
+  },
+  'reading-beyond-range': {
+    cause: 'A reading is larger than the range of the instrument that the plan chose.',
+    remedy: 'Check the range and the reading.',
+  },
+  'keying-suspected': {
+    cause: 'A reading would lie inside its limits if it were shifted by a factor of 10, 100 or 1000.',
+    remedy: 'Check the decimal point and the unit that were written down, and read again.',
+  },
+  'expression-refused': {
+    cause:
+      'An expression cannot be read, or uses something outside the closed list of functions, operators and symbols.',
+    remedy: 'Use numbers, the symbols of the inputs, + - * / ^ and the listed functions.',
+  },
 } as const satisfies Record<string, CodeEntry>;
 
 /** A code of the list: stable, in lower case with hyphens, meant for programs. */

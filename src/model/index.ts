@@ -1,0 +1,1 @@
+export { allowedFunctions, type Recomputable, recompute } from './recompute.js';
