@@ -1,19 +1,13 @@
+import { cpSync, existsSync } from 'node:fs';
 import { defineConfig } from 'tsup';
 
 /** One entry for the core, one for each room worth importing alone, and the two edges. */
-const entry = {
-  index: 'src/index.ts',
-  checks: 'src/checks/index.ts',
-  working: 'src/working/index.ts',
-  circuit: 'src/circuit/index.ts',
-  units: 'src/units/index.ts',
-  band: 'src/band/index.ts',
-  curve: 'src/curve/index.ts',
-  procedure: 'src/procedure/index.ts',
-  report: 'src/report/index.ts',
-  schema: 'src/schema/index.ts',
-  model: 'src/model/index.ts',
-};
+const rooms = ['checks', 'working', 'circuit', 'units', 'band', 'curve', 'procedure', 'report', 'schema', 'model'];
+
+const entry = Object.fromEntries([
+  ['index', 'src/index.ts'],
+  ...rooms.map((room) => [room, `src/${room}/index.ts`]).filter(([, path]) => existsSync(path as string)),
+]);
 
 export default defineConfig([
   {
@@ -22,9 +16,11 @@ export default defineConfig([
     target: 'es2022',
     platform: 'neutral',
     splitting: true,
-    clean: true,
     dts: { compilerOptions: { ignoreDeprecations: '6.0' } },
     external: ['mathjs', 'zod', 'papaparse'],
+    onSuccess: async () => {
+      if (existsSync('docs/json-schema')) cpSync('docs/json-schema', 'dist/json-schema', { recursive: true });
+    },
   },
   {
     entry: { 'esu-limits.browser': 'src/browser.ts' },
