@@ -133,6 +133,28 @@ export const codeList = {
       'An expression cannot be read, or uses something outside the closed list of functions, operators and symbols.',
     remedy: 'Use numbers, the symbols of the inputs, + - * / ^ and the listed functions.',
   },
+  'text-too-long': { cause: 'A text is longer than any quantity is.', remedy: 'Give the number and its unit alone.' },
+  'text-malformed': {
+    cause: 'A text is not of the form that is needed.',
+    remedy: 'Write it in the form that the message states.',
+  },
+  'number-malformed': {
+    cause: 'A number in a text cannot be read with certainty (a decimal comma, grouped digits, two signs).',
+    remedy: 'Write digits with a decimal point and without grouping: 1.5, 1000, 1.2e3.',
+  },
+  'unit-missing': { cause: 'A number stands without its unit.', remedy: 'Write the unit behind the number: 120 W.' },
+  'unit-unknown': {
+    cause: 'A unit is not in the vocabulary, or its prefix does not occur in the trade.',
+    remedy: 'Use a unit that the message lists; capital and small letters matter.',
+  },
+  'unit-mismatch': {
+    cause: 'A unit belongs to another quantity than the one that is needed.',
+    remedy: 'Give the quantity that the message states, in one of its units.',
+  },
+  'form-mismatch': {
+    cause: 'A peak value stands where an rms value is needed, or the other way round.',
+    remedy: 'Give the value in the form that the message states; peak is rms times the crest factor.',
+  },
 } as const satisfies Record<string, CodeEntry>;
 
 /** A code of the list: stable, in lower case with hyphens, meant for programs. */
