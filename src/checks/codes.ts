@@ -52,6 +52,18 @@ export const codeList = {
     cause: 'The inputs are valid, but the result is too large or too small for a number.',
     remedy: 'Check the units of the inputs: such values do not occur on a bench.',
   },
+  'load-outside-curve': {
+    cause: 'A load lies outside the loads of the points that a curve was given.',
+    remedy: 'Use a load inside the curve, or say by name how the curve continues.',
+  },
+  'regimes-do-not-fit': {
+    cause: 'Points deviate from the fitted model of constant current, power and voltage by more than 10 % in power.',
+    remedy: 'Check the points; if they are right, read them through a load curve, not through the model.',
+  },
+  'reading-missing': {
+    cause: 'A load of a sweep has no reading.',
+    remedy: 'Read power, current or voltage at the load, or leave the load out.',
+  },
   'level-unknown': {
     cause: 'A setting names a level that the control does not have.',
     remedy: 'Use one of the levels of the scale, spelt as there.',
@@ -154,6 +166,55 @@ export const codeList = {
   'form-mismatch': {
     cause: 'A peak value stands where an rms value is needed, or the other way round.',
     remedy: 'Give the value in the form that the message states; peak is rms times the crest factor.',
+  },
+  duplicate: {
+    cause: 'Something that must be unique appears twice.',
+    remedy: 'Rename or remove one of the two.',
+  },
+  'missing-member': { cause: 'A member that is needed is not there.', remedy: 'Add the member that the path names.' },
+  'unknown-member': {
+    cause: 'A member or a column has a name that the document does not know, so what it says would be ignored.',
+    remedy: 'Correct the spelling, or remove it.',
+  },
+  'unsafe-member': {
+    cause: 'A member is named __proto__, constructor or prototype: such names are used to attack programs.',
+    remedy: 'Remove the member, and find out where the document comes from.',
+  },
+  contradiction: {
+    cause: 'Two statements of a document exclude each other.',
+    remedy: 'Correct the one that is wrong.',
+  },
+  'text-unsuitable': {
+    cause: 'A text is empty, too long, or holds characters that cannot be printed.',
+    remedy: 'Write a text as the message asks.',
+  },
+  'not-json': {
+    cause: 'A text is not JSON.',
+    remedy: 'Correct the text at the line and column that the path names.',
+  },
+  'too-deep': {
+    cause: 'A document is nested deeper than any that this library reads.',
+    remedy: 'Check where it comes from.',
+  },
+  'too-large': {
+    cause: 'A document is larger than the limit that protects the program.',
+    remedy: 'Split it, or raise the limit by the option.',
+  },
+  'too-many-faults': {
+    cause: 'A document has more faults than are listed.',
+    remedy: 'Correct those that are listed, and read it again.',
+  },
+  'unknown-document': {
+    cause: 'A document does not say what it is, or says something that is not known.',
+    remedy: 'Give the member "schema" one of the names that the message lists.',
+  },
+  'newer-version': {
+    cause: 'A document was written for a later version of its schema than this library reads.',
+    remedy: 'Use a newer version of the library.',
+  },
+  'csv-malformed': {
+    cause: 'A CSV text breaks off inside quotation marks, or a row has more cells than the header.',
+    remedy: 'Correct the line that the path names; quote cells that contain the delimiter.',
   },
 } as const satisfies Record<string, CodeEntry>;
 
