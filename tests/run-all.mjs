@@ -9,18 +9,16 @@ import { runVitest } from './stages/vitest.mjs';
 const tally = new Tally();
 
 await tally.stage('types', () => command('npm', ['run', '--silent', 'types']));
-await tally.stage('lint', () => command('npx', ['biome', 'check', '.']));
+await tally.stage('lint', () => command('npm', ['run', '--silent', 'lint']));
 const built = await tally.stage('build', () => command('npm', ['run', '--silent', 'build']));
 await tally.counted('vitest', runVitest);
 await tally.stage('published checks', () => command('npm', ['run', '--silent', 'checks']));
-await tally.stage('dead code', () => command('npx', ['knip']));
+await tally.stage('dead code', () => command('npm', ['run', '--silent', 'knip']));
 
 if (built) {
   await runExamples(tally);
-  await tally.stage('package: publint', () => command('npx', ['publint', '--strict']));
-  await tally.stage('package: types for every importer', () =>
-    command('npx', ['attw', '--pack', '.', '--profile', 'node16', '--exclude-entrypoints', './browser']),
-  );
+  await tally.stage('package: publint', () => command('npm', ['run', '--silent', 'publint']));
+  await tally.stage('package: types for every importer', () => command('npm', ['run', '--silent', 'attw']));
   await runConsumers(tally, { chromium: chromiumPath(), remedy: chromiumRemedy });
 } else {
   tally.fail('examples, package checks and consumers: not run, because the build failed');

@@ -1,0 +1,72 @@
+import { afterAll, describe, expect, it } from 'vitest';
+import { type BundleSize, bundleSize } from './size/bundle-size.js';
+
+const kilobyte = 1024;
+const rows: (BundleSize & { readonly what: string })[] = [];
+
+async function measure(what: string, source: string): Promise<BundleSize> {
+  const size = await bundleSize(source);
+  rows.push({ what, ...size });
+  return size;
+}
+
+function all(...rooms: readonly string[]): string {
+  return rooms.map((room) => `export * from './src/${room}/index.js';`).join('\n');
+}
+
+afterAll(() => {
+  const lines = rows.map(({ what, minified, gzipped, packages }) =>
+    [what.padEnd(26), `${minified}`.padStart(9), `${gzipped}`.padStart(9), ` ${packages.join(', ')}`].join(' '),
+  );
+  console.log(
+    [`${'bundle, in bytes'.padEnd(26)}  minified      gzip  packages`, ...lines]
+      .map((line) => line.trimEnd())
+      .join('\n'),
+  );
+});
+
+describe('size of what a user bundles', () => {
+  it('circuit, band and curve: at most 5 kB', async () => {
+    const { gzipped, packages } = await measure('circuit + band + curve', all('circuit', 'band', 'curve'));
+    expect(gzipped).toBeLessThanOrEqual(5 * kilobyte);
+    expect(packages).toEqual([]);
+  });
+
+  it('one function: at most 1 kB, so that the rest is left out', async () => {
+    const { gzipped } = await measure('currentFromPower', "export { currentFromPower } from './src/index.js';");
+    expect(gzipped).toBeLessThanOrEqual(kilobyte);
+  });
+
+  it.each(['units', 'procedure', 'report'])('%s depends on no package', async (room) => {
+    const { packages } = await measure(room, all(room));
+    expect(packages).toEqual([]);
+  });
+
+  it('the core entry depends on no package', async () => {
+    const { packages } = await measure('esu-limits', "export * from './src/index.js';");
+    expect(packages).toEqual([]);
+  });
+
+  it('schema: its packages are zod and the CSV reader', async () => {
+    const { packages } = await measure('schema', all('schema'));
+    expect(packages).toEqual(['papaparse', 'zod']);
+  });
+});
+
+describe('the size check itself', () => {
+  it('sees a package', async () => {
+    const { packages } = await bundleSize("export { z } from 'zod';");
+    expect(packages).toEqual(['zod']);
+  });
+
+  it('sees a package that is left outside the bundle', async () => {
+    const { packages } = await bundleSize("export { z } from 'zod';", ['zod']);
+    expect(packages).toEqual(['zod']);
+  });
+
+  it('drops what is not used', async () => {
+    const one = await bundleSize("export { currentFromPower } from './src/index.js';");
+    const everything = await bundleSize("export * from './src/index.js';");
+    expect(one.gzipped).toBeLessThan(everything.gzipped / 4);
+  });
+});
