@@ -40,6 +40,13 @@ export function requireNonNegative(value: number, path: string): number {
   return fail('negative', path, value, 'must be 0 or more');
 }
 
+/** A finite number not below a minimum, or an error. */
+export function requireAtLeast(value: number, minimum: number, path: string): number {
+  requireFinite(value, path);
+  if (value < minimum) fail('out-of-range', path, value, `must be ${minimum} or more`);
+  return value;
+}
+
 /** A fraction from 0 to 1, or an error; a value above 1 gets the hint that percent is not a fraction. */
 export function requireFraction(value: number, path: string): number {
   requireFinite(value, path);
@@ -85,14 +92,23 @@ export function requireAscending(values: ArrayLike<number>, path: string): void 
 
 /** A result that a number can hold, or an error: nothing that is not finite leaves a public function. */
 export function requireResult(value: number, path: string): number {
-  if (!Number.isFinite(value)) {
-    fail(
-      'result-out-of-range',
-      path,
-      value,
-      'the result is outside the range of numbers',
-      'Check the units of the inputs.',
-    );
-  }
-  return value;
+  return Number.isFinite(value) ? value : failResult(value, path);
+}
+
+/** The smallest number that still has all its digits. */
+const smallestFullNumber = 2.2250738585072014e-308;
+
+/** A result above zero that a number holds with all its digits, or an error: it neither overflows nor fades to 0. */
+export function requirePositiveResult(value: number, path: string): number {
+  return value >= smallestFullNumber && value < Number.POSITIVE_INFINITY ? value : failResult(value, path);
+}
+
+function failResult(value: number, path: string): never {
+  return fail(
+    'result-out-of-range',
+    path,
+    value,
+    'the result is outside the range of numbers',
+    'Check the units of the inputs.',
+  );
 }

@@ -1,2 +1,8 @@
 /** A quantity in which RF output is read or limited: rms current, rms voltage or power. */
 export type Quantity = 'power' | 'current' | 'voltage';
+
+/** Symbol of each quantity in a working. */
+export const quantitySymbols = { power: 'P', current: 'I', voltage: 'V' } as const;
+
+/** SI unit of each quantity. */
+export const quantityUnits = { power: 'W', current: 'A', voltage: 'V' } as const;

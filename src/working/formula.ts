@@ -15,8 +15,10 @@ export type UnitName =
   | 'J'
   | 'm'
   | 'VA'
+  | 'var'
   | 'rad'
   | 'A^2 s'
+  | 'W/ohm'
   | 'any';
 
 /**

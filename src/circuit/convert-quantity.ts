@@ -1,0 +1,50 @@
+import { fail, requireNonNegative, requirePositive } from '../checks/index.js';
+import { currentFromPower } from './current-from-power.js';
+import { currentFromVoltage } from './current-from-voltage.js';
+import { powerFromCurrent } from './power-from-current.js';
+import { powerFromVoltage } from './power-from-voltage.js';
+import { type Quantity, quantitySymbols } from './quantity.js';
+import { voltageFromCurrent } from './voltage-from-current.js';
+import { voltageFromPower } from './voltage-from-power.js';
+
+/** From which quantity to which, at which load. */
+export interface Conversion {
+  readonly from: Quantity;
+  readonly to: Quantity;
+  /** Resistance of the load, in ohms, greater than 0. */
+  readonly load: number;
+}
+
+/**
+ * Turns power, rms current or rms voltage of a resistive load into one another.
+ * The conversion is the exact one, √(P/R) and its kin: not the rule of thumb that halves a percentage.
+ *
+ * @param value Value to convert, in watts, amperes or volts, 0 or more; 0 gives 0
+ * @param conversion Quantity of the value, wanted quantity, load
+ * @returns The value in the wanted quantity, in watts, amperes or volts
+ * @throws CalculationError `not-a-number`, `negative`, `not-positive`, `unknown-choice`, `result-out-of-range`
+ * @source Ohm's law and Joule's law
+ * @accuracy Two roundings: within 1 unit in the last place
+ * @example
+ * ```ts
+ * import { convertQuantity } from 'esu-limits';
+ * convertQuantity(45, { from: 'power', to: 'voltage', load: 500 }); // → 150
+ * convertQuantity(0.5, { from: 'current', to: 'power', load: 500 }); // → 125
+ * convertQuantity(0, { from: 'power', to: 'current', load: 500 }); // → 0
+ * ```
+ */
+export function convertQuantity(value: number, { from, to, load }: Conversion): number {
+  requireNonNegative(value, 'value');
+  requirePositive(load, 'load');
+  if (!Object.hasOwn(quantitySymbols, from)) unknownQuantity('from', from);
+  if (!Object.hasOwn(quantitySymbols, to)) unknownQuantity('to', to);
+  if (value === 0) return 0;
+  if (from === to) return value;
+  if (from === 'power') return to === 'current' ? currentFromPower(value, load) : voltageFromPower(value, load);
+  if (from === 'current') return to === 'power' ? powerFromCurrent(value, load) : voltageFromCurrent(value, load);
+  return to === 'power' ? powerFromVoltage(value, load) : currentFromVoltage(value, load);
+}
+
+function unknownQuantity(path: string, received: unknown): never {
+  return fail('unknown-choice', path, received, 'must be one of: power, current, voltage');
+}
