@@ -1,0 +1,58 @@
+// `npm run bench [-- words of case names] [--json] [--peers]`: each case in a process of its own, against the
+// built package. Ends with exit code 1 when a goal is missed or values differ.
+import { spawnSync } from 'node:child_process';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { basename } from 'node:path';
+import { buildSync } from 'esbuild';
+import { tableOf } from './table.mjs';
+
+const words = process.argv.slice(2).filter((word) => !word.startsWith('--'));
+const asJson = process.argv.includes('--json');
+const folder = process.argv.includes('--peers') ? 'tests/bench/peers' : 'tests/bench/cases';
+const { version } = JSON.parse(readFileSync('package.json', 'utf8'));
+
+if (!existsSync('dist/index.js')) {
+  console.error('The built package is measured: run `npm run build` first.');
+  process.exit(1);
+}
+
+const files = readdirSync(folder)
+  .filter((name) => name.endsWith('.ts') && words.every((word) => name.includes(word)))
+  .sort();
+const rows = [];
+let broken = false;
+for (const name of files) {
+  if (!asJson) console.error(`… ${name}`);
+  const result = spawnSync(process.execPath, ['--expose-gc', bundleOf(name)], {
+    encoding: 'utf8',
+    maxBuffer: 1 << 26,
+    env: { ...process.env, ESU_LIMITS_VERSION: version },
+  });
+  process.stderr.write(result.stderr);
+  if (result.status === 0) rows.push(...JSON.parse(result.stdout));
+  else broken = true;
+}
+console.log(asJson ? JSON.stringify(rows, null, 2) : tableOf(rows));
+if (broken || files.length === 0 || rows.some((row) => row.met === false)) process.exitCode = 1;
+
+/** The case and the harness as one file; the package itself and its peers stay outside, as installed. */
+function bundleOf(name) {
+  const outfile = `.cache/bench/${basename(name, '.ts')}.mjs`;
+  buildSync({
+    stdin: {
+      contents: `import { benchCase } from './${folder}/${name}';
+import { runCase } from './tests/bench/harness.ts';
+process.stdout.write(JSON.stringify(await runCase(benchCase)));`,
+      resolveDir: '.',
+      loader: 'ts',
+    },
+    bundle: true,
+    format: 'esm',
+    platform: 'node',
+    target: 'node20',
+    packages: 'external',
+    tsconfigRaw: {},
+    outfile,
+  });
+  return outfile;
+}
