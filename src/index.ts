@@ -1,4 +1,5 @@
 export * from './band/index.js';
 export * from './checks/index.js';
 export * from './circuit/index.js';
+export * from './units/index.js';
 export * from './working/index.js';
