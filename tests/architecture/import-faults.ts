@@ -35,7 +35,8 @@ function isCore(file: SourceFile): boolean {
 
 function packageFault(file: SourceFile, entry: Import, where: string): string[] {
   const allowed = allowedPackages[file.room] ?? [];
-  return allowed.includes(entry.specifier) ? [] : [`${where}: ${file.room} may import no such package`];
+  const name = /^(@[^/]+\/)?[^/]+/.exec(entry.specifier)?.[0] ?? '';
+  return allowed.includes(name) ? [] : [`${where}: ${file.room} may import no such package`];
 }
 
 function floorOf(room: string): number | undefined {

@@ -19,6 +19,7 @@ export interface Import {
   /** Path from src, for a relative import. */
   readonly target?: string;
   readonly line: number;
+  readonly node: ts.Node;
 }
 
 const root = fileURLToPath(new URL('../../src/', import.meta.url));
@@ -48,6 +49,7 @@ function importsOf(path: string, tree: ts.SourceFile): Import[] {
         specifier: text,
         ...(text.startsWith('.') ? { target: targetOf(path, text) } : {}),
         line: lineOf(tree, node),
+        node,
       });
     }
     ts.forEachChild(node, visit);
