@@ -100,6 +100,10 @@ export const codeList = {
     cause: 'A row states limits and no expected value.',
     remedy: 'State the power of the row; until then the middle of its limits stands at margin 0.',
   },
+  'nominal-outside-limits': {
+    cause: 'The expected value of a point lies outside its limits.',
+    remedy: 'Check the row, the tolerance and the curve: they contradict each other.',
+  },
   'no-limits': {
     cause: 'No limit applies to a point.',
     remedy: 'State a tolerance if the point is to be judged.',

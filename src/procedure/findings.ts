@@ -23,8 +23,8 @@ export interface Findings {
   /** Readings that belong to no point of the plan. */
   readonly extra: readonly Reading[];
   readonly extraMonitor: readonly MonitorReading[];
-  /** The state in which the unit came. */
-  readonly asFound: Summary;
+  /** The state in which the unit came; absent when nothing was read as found. */
+  readonly asFound?: Summary;
   /** The state in which it leaves: the as-left reading of each point where there is one, else the as-found. */
   readonly final: Summary;
   readonly warnings: readonly Warning[];

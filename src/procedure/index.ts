@@ -1,7 +1,12 @@
+export { assessReadings } from './assess-readings.js';
 export type * from './bench.js';
 export { type Caution, cautions } from './cautions.js';
+export { benchFaults, specificationFaults } from './check-specification.js';
+export { usualTestLoads } from './choose-points.js';
 export type * from './findings.js';
+export { makeRecord, type RecordCheck, recomputeRecord } from './make-record.js';
 export type * from './plan.js';
+export { defaultPlanOptions, planVerification } from './plan-verification.js';
 export type * from './readings.js';
 export type * from './record.js';
 export type * from './specification.js';

@@ -1,6 +1,12 @@
 import type { Formula } from './formula.js';
+import * as bandFormulas from './formulas/band.js';
 import * as circuitFormulas from './formulas/circuit.js';
+import * as curveFormulas from './formulas/curve.js';
+import * as procedureFormulas from './formulas/procedure.js';
+import { bandProse } from './prose/band.js';
 import { circuitProse } from './prose/circuit.js';
+import { curveProse } from './prose/curve.js';
+import { procedureProse } from './prose/procedure.js';
 import type { Prose } from './prose/prose.js';
 
 /** A formula with everything that documentation says of it. */
@@ -27,4 +33,7 @@ function entriesOf(
  */
 export const catalogue: readonly CatalogueEntry[] = /* @__PURE__ */ (() => [
   ...entriesOf('circuit', circuitFormulas, circuitProse),
+  ...entriesOf('band', bandFormulas, bandProse),
+  ...entriesOf('curve', curveFormulas, curveProse),
+  ...entriesOf('procedure', procedureFormulas, procedureProse),
 ])();

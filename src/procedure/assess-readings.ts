@@ -1,0 +1,223 @@
+import { atPath, requireChoice, requireNonNegative, requireResult, type Warning } from '../checks/index.js';
+import { convertQuantity } from '../circuit/index.js';
+import { libraryVersion } from '../version.js';
+import { assessMonitorRow } from './assess-monitor.js';
+import { assessPoint, unreadPoint } from './assess-point.js';
+import { assessRule, type StateOfUnit } from './assess-rules.js';
+import type { Findings, MonitorFinding, PointFinding, RuleFinding, Summary, Verdict } from './findings.js';
+import type { Plan, PlanPoint } from './plan.js';
+import type { MonitorReading, Phase, Reading, Readings } from './readings.js';
+import type { Output } from './specification.js';
+
+/**
+ * Compares readings with a plan: a verdict, a margin and a reason for each point, rule and monitor row.
+ *
+ * Nothing is lost: a point without a reading has a row, a reading without a point is listed as extra, several
+ * readings of one point are all judged, and a reading that cannot be right is named and judges nothing.
+ *
+ * @param plan A plan of `planVerification`
+ * @param readings What was read, as found and as left
+ * @returns The findings, plain JSON
+ * @throws CalculationError `not-a-number`, `negative`, `unknown-choice`, with the path of the reading
+ * @source IEC 60601-2-2 for the rules of the plan
+ */
+export function assessReadings(plan: Plan, readings: Readings): Findings {
+  for (const [i, reading] of readings.readings.entries()) atPath(`readings[${i}]`, () => checkReading(reading));
+  const outputs = new Map(plan.specification.outputs.map((output) => [output.id, output]));
+  const outputOf = (id: string): Output => outputs.get(id) as Output;
+
+  const pointOf = pointFinder(plan);
+  const extra: Reading[] = [];
+  const ordinary = new Map<string, Reading[]>();
+  const interrupted = new Map<string, Reading[]>();
+  for (const reading of readings.readings) {
+    const point = pointOf(reading.point);
+    if (point === undefined) extra.push(reading);
+    else push(reading.afterInterruption === true ? interrupted : ordinary, point.id, reading);
+  }
+
+  const phases = phasesOf(readings);
+  const points = plan.points.flatMap((point): PointFinding[] => {
+    const here = ordinary.get(point.id) ?? [];
+    const assessed = (['as-found', 'as-left'] as const).flatMap((phase) =>
+      here
+        .filter((reading) => reading.phase === phase)
+        .map((reading) => assessPoint(plan, point, outputOf(point.output), reading)),
+    );
+    return assessed.length > 0 ? assessed : [unreadPoint(point, phases[0] as Phase)];
+  });
+
+  const monitor = monitorFindings(plan, readings.monitor ?? [], phases);
+  const states = phases.map((phase) => stateOf(plan, phase, points, interrupted));
+  const rules = states.flatMap((state) =>
+    plan.rules.map((rule) => assessRule(plan, rule, outputOf(rule.output), state)),
+  );
+  const warnings = findingWarnings(plan, extra, monitor.extra, interrupted);
+  const summary = (phase: Phase): Summary =>
+    summarise(
+      rowsOfState(points, phase),
+      rules.filter((rule) => rule.phase === phase),
+      monitor.rows.filter((row) => row.phase === phase),
+    );
+  return {
+    schema: 'esu-limits/findings',
+    version: 1,
+    library: { name: 'esu-limits', version: libraryVersion },
+    points,
+    rules,
+    monitor: monitor.rows,
+    extra,
+    extraMonitor: monitor.extra,
+    ...(phases.includes('as-found') ? { asFound: summary('as-found') } : {}),
+    final: summary(phases.at(-1) as Phase),
+    warnings,
+  };
+}
+
+/** The states of the unit that the readings speak of; as found when there are no readings at all. */
+function phasesOf(readings: Readings): readonly Phase[] {
+  const all = [...readings.readings, ...(readings.monitor ?? [])];
+  const phases = (['as-found', 'as-left'] as const).filter((phase) => all.some((reading) => reading.phase === phase));
+  return phases.length > 0 ? phases : ['as-found'];
+}
+
+/**
+ * Rows that make up a state. As found: the as-found rows, and a row without reading for a point read only as left.
+ * As left: the as-left rows of each point where there are any, else its as-found rows.
+ */
+function rowsOfState(points: readonly PointFinding[], phase: Phase): readonly PointFinding[] {
+  const byPoint = new Map<string, PointFinding[]>();
+  for (const row of points) push(byPoint, row.point, row);
+  return [...byPoint.values()].flatMap((rows): readonly PointFinding[] => {
+    const own = rows.filter((row) => row.phase === phase);
+    if (own.length > 0) return own;
+    return phase === 'as-left' ? rows : rows.slice(0, 1).map(withoutReading);
+  });
+}
+
+function withoutReading(row: PointFinding): PointFinding {
+  return { ...row, phase: 'as-found', verdict: 'not judged', reason: 'no-reading', message: 'No reading.' };
+}
+
+function stateOf(
+  plan: Plan,
+  phase: Phase,
+  points: readonly PointFinding[],
+  interrupted: ReadonlyMap<string, readonly Reading[]>,
+): StateOfUnit {
+  const rows = new Map<string, PointFinding[]>();
+  for (const row of rowsOfState(points, phase)) {
+    const usable = row.power !== undefined && row.reason !== 'not-plausible' && row.reason !== 'no-reading';
+    if (usable) push(rows, row.point, row);
+  }
+  const afterInterruption = new Map<string, { reading: Reading; power: number }[]>();
+  for (const point of plan.points) {
+    const load = point.load?.resistance;
+    if (load === undefined) continue;
+    const all = interrupted.get(point.id) ?? [];
+    const own = all.filter((reading) => reading.phase === phase);
+    for (const reading of own.length > 0 || phase === 'as-found' ? own : all) {
+      const power = convertQuantity(reading.value, { from: reading.quantity, to: 'power', load });
+      push(afterInterruption, point.id, { reading, power });
+    }
+  }
+  return { phase, rows, afterInterruption };
+}
+
+function monitorFindings(
+  plan: Plan,
+  readings: readonly MonitorReading[],
+  phases: readonly Phase[],
+): { readonly rows: readonly MonitorFinding[]; readonly extra: readonly MonitorReading[] } {
+  readings.forEach((reading, i) => {
+    if (reading.set !== 'open') requireNonNegative(reading.set, `monitor[${i}].set`);
+    if (reading.displayed !== 'over-range') requireNonNegative(reading.displayed, `monitor[${i}].displayed`);
+  });
+  const rows = phases.flatMap((phase) =>
+    plan.monitor.flatMap((row): MonitorFinding[] => {
+      const of = (wanted: Phase): readonly MonitorReading[] =>
+        readings.filter((reading) => reading.set === row.set && reading.phase === wanted);
+      const own = of(phase);
+      const here = own.length > 0 || phase === 'as-found' ? own : of('as-found');
+      if (here.length === 0) return [assessMonitorRow(row, phase, undefined)];
+      return here.map((reading) => assessMonitorRow(row, phase, reading));
+    }),
+  );
+  const extra = readings.filter((reading) => !plan.monitor.some((row) => row.set === reading.set));
+  return { rows, extra };
+}
+
+function summarise(
+  points: readonly PointFinding[],
+  rules: readonly RuleFinding[],
+  monitor: readonly MonitorFinding[],
+): Summary {
+  const displays = points.flatMap((row) => (row.display?.limits === undefined ? [] : [row.display.verdict]));
+  const verdicts: Verdict[] = [...points, ...rules, ...monitor].map((row) => row.verdict).concat(displays);
+  const of = (verdict: Verdict): number => verdicts.filter((entry) => entry === verdict).length;
+  const fail = of('fail');
+  // A point for which no limit exists is not judged and leaves nothing open.
+  const withoutLimits = points.filter((row) => row.reason === 'no-limits').length;
+  const open = of('not judged') - withoutLimits;
+  return {
+    verdict: fail > 0 ? 'fail' : open > 0 || of('pass') === 0 ? 'incomplete' : 'pass',
+    pass: of('pass'),
+    fail,
+    notJudged: of('not judged'),
+    closeToLimit: points.filter((row) => row.reason === 'close-to-limit').length,
+  };
+}
+
+function findingWarnings(
+  plan: Plan,
+  extra: readonly Reading[],
+  extraMonitor: readonly MonitorReading[],
+  interrupted: ReadonlyMap<string, readonly Reading[]>,
+): readonly Warning[] {
+  const warnings: Warning[] = [];
+  for (const reading of extra) {
+    warnings.push({
+      code: 'reading-extra',
+      message: `A reading names point ${reading.point}, which the plan does not have.`,
+    });
+  }
+  for (const reading of extraMonitor) {
+    const set = reading.set === 'open' ? 'an open circuit' : `${reading.set} ohm`;
+    warnings.push({
+      code: 'reading-extra',
+      message: `A monitor reading is for ${set}, which the plan does not ask for.`,
+    });
+  }
+  for (const id of interrupted.keys()) {
+    const asked = plan.rules.some((rule) => rule.rule === 'supply-interruption' && rule.points.includes(id));
+    if (!asked) {
+      warnings.push({
+        code: 'reading-extra',
+        message: `A reading after an interruption of the supply was given at ${id}, where no rule asks for it.`,
+      });
+    }
+  }
+  return warnings;
+}
+
+/** Finds a point by its identifier, or by its number in the plan. */
+function pointFinder(plan: Plan): (reference: string) => PlanPoint | undefined {
+  const byId = new Map(plan.points.map((point) => [point.id, point]));
+  const byNumber = new Map(plan.points.map((point) => [String(point.number), point]));
+  return (reference) => byId.get(reference) ?? byNumber.get(reference);
+}
+
+function checkReading(reading: Reading): void {
+  requireChoice(reading.phase, 'phase', ['as-found', 'as-left']);
+  requireChoice(reading.quantity, 'quantity', ['power', 'current', 'voltage']);
+  requireNonNegative(reading.value, 'value');
+  if (reading.display !== undefined) requireNonNegative(reading.display.value, 'display.value');
+  if (reading.peakVoltage !== undefined) requireNonNegative(reading.peakVoltage, 'peakVoltage');
+  requireResult(reading.value ** 2, 'value');
+}
+
+function push<T>(map: Map<string, T[]>, key: string, value: T): void {
+  const list = map.get(key);
+  if (list === undefined) map.set(key, [value]);
+  else list.push(value);
+}
