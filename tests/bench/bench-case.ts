@@ -5,9 +5,11 @@ export interface Contender {
   /** Its results, or a sample of them, for the comparison before any time counts. */
   readonly values: () => ArrayLike<number> | Promise<ArrayLike<number>>;
   /** Does the work once and returns a number that depends on every result, so that none can be left out. */
-  readonly run: () => number;
-  /** In place of timing `run` from here: the tool times itself, as another process must. */
+  readonly run?: () => number;
+  /** In place of `run`: the tool times itself, as another process must. */
   readonly timedRun?: () => Promise<{ readonly seconds: number; readonly sum: number }>;
+  /** Ends what the tool has started. */
+  readonly end?: () => void;
 }
 
 /** The library against another tool, or against code written by hand. */
@@ -21,6 +23,8 @@ export interface ComparisonCase {
   readonly goal: number;
   /** Largest relative difference of a value; 1e-12 unless stated. */
   readonly tolerance?: number;
+  /** What the case needs and this machine lacks, with the way to get it. */
+  readonly missing?: () => string | undefined;
 }
 
 /** Samples of one quantity of the library, with an upper limit. */

@@ -10,6 +10,11 @@ export function runCase(benchCase: BenchCase): Promise<BenchRow[]> {
 
 /** The tools take turns, so that whatever else the machine does falls on both. */
 async function runComparison(benchCase: ComparisonCase): Promise<BenchRow[]> {
+  const missing = benchCase.missing?.();
+  if (missing !== undefined) {
+    console.error(`NOT RUN: ${benchCase.name}: ${missing}`);
+    return [];
+  }
   const contenders = await benchCase.contenders();
   await requireEqualValues(benchCase, contenders);
   const times: [number[], number[]] = [[], []];
@@ -23,6 +28,7 @@ async function runComparison(benchCase: ComparisonCase): Promise<BenchRow[]> {
       if (round >= 0) times[i].push(seconds);
     }
   }
+  for (const contender of contenders) contender.end?.();
   const [ours, theirs] = times;
   const ratio = median(ours.map((seconds, round) => seconds / (theirs[round] as number)));
   const rows = contenders.map((contender, i) => ({
@@ -38,6 +44,7 @@ async function runComparison(benchCase: ComparisonCase): Promise<BenchRow[]> {
 
 async function timed(contender: Contender): Promise<{ seconds: number; sum: number }> {
   if (contender.timedRun) return contender.timedRun();
+  if (!contender.run) throw new Error(`${contender.tool} cannot be run`);
   const start = process.hrtime.bigint();
   const sum = contender.run();
   return { seconds: Number(process.hrtime.bigint() - start) / 1e9, sum };
