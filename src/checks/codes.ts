@@ -220,6 +220,36 @@ export const codeList = {
     cause: 'A CSV text breaks off inside quotation marks, or a row has more cells than the header.',
     remedy: 'Correct the line that the path names; quote cells that contain the delimiter.',
   },
+  'not-converged': {
+    cause: 'An iteration did not reach the accuracy that was asked for.',
+    remedy: 'Ask for less accuracy, allow more steps, or narrow the range.',
+  },
+  'no-sign-change': {
+    cause: 'A root was sought between two values at which the function has the same sign.',
+    remedy: 'Give a range at whose ends the function has opposite signs.',
+  },
+  'function-not-finite': {
+    cause: 'A function returned a value that is not a finite number.',
+    remedy: 'Check the function at the argument that the message states.',
+  },
+  'matrix-shape': {
+    cause: 'A matrix has rows of other lengths, or other sizes, than the operation needs.',
+    remedy: 'Give the number of rows and columns that the message states.',
+  },
+  'not-symmetric': {
+    cause: 'A matrix of covariances or correlations is not symmetric.',
+    remedy: 'Give the same value in both places of each pair.',
+  },
+  'not-positive-semidefinite': {
+    cause:
+      'A matrix of covariances or correlations contradicts itself: some combination would have a negative variance.',
+    remedy:
+      'Check the correlations against one another: a strong one between A and B and between B and C binds that of A and C.',
+  },
+  singular: {
+    cause: 'A system of equations has no unique solution: some columns are combinations of others.',
+    remedy: 'Remove the columns that add nothing, or give more data.',
+  },
 } as const satisfies Record<string, CodeEntry>;
 
 /** A code of the list: stable, in lower case with hyphens, meant for programs. */
