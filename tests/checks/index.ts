@@ -1,4 +1,5 @@
 import type { Check } from './check.js';
+import { curveChecks } from './curve.checks.js';
 
 /** Every published check: the tests, `npm run checks` and the documentation read this one list. */
-export const checks: readonly Check[] = [];
+export const checks: readonly Check[] = [...curveChecks];
