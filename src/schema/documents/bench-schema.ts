@@ -1,0 +1,160 @@
+import type * as z from 'zod/mini';
+import type { InstrumentFunction } from '../../procedure/index.js';
+import { header } from '../parts/header.js';
+import { describeForSchema } from '../parts/json-schema-notes.js';
+import {
+  crossCheck,
+  finite,
+  items,
+  type Loose,
+  list,
+  members,
+  optional,
+  reportRepeats,
+  type WithNumbers,
+} from '../parts/members.js';
+import {
+  duration,
+  fraction,
+  frequency,
+  lowestFrequency,
+  pause,
+  peakVoltage,
+  power,
+  resistance,
+  unresolved,
+} from '../parts/quantity.js';
+import { isQuantity, readQuantity, ruleFor } from '../parts/read-quantity.js';
+import type { Report } from '../parts/report-fault.js';
+import { blankableLine, identifier, line, prose } from '../parts/text.js';
+import { quantityChoice } from '../parts/tolerance.js';
+import { checkLimits } from './monitor-row-schema.js';
+import { circuit, crestFactor } from './output-schema.js';
+
+const inQuantity = unresolved('In the SI unit of the quantity, or text with a unit.');
+
+const range = members({ maximum: inQuantity, resolution: inQuantity });
+const givenFunction = members({ quantity: quantityChoice, ranges: list(range, 1) });
+type RangeInNumbers = WithNumbers<z.output<typeof range>, 'maximum' | 'resolution'>;
+// The check reads the texts of the ranges, whose unit follows from the quantity beside them.
+const instrumentFunction = crossCheck(givenFunction, readRanges) as unknown as z.ZodMiniType<
+  Omit<z.output<typeof givenFunction>, 'ranges'> & { ranges: RangeInNumbers[] },
+  z.input<typeof givenFunction>
+>;
+
+const instrument = crossCheck(
+  members({
+    name: line,
+    identification: optional(blankableLine),
+    calibratedUntil: optional(blankableLine),
+    reads: list(instrumentFunction, 1),
+    maximumPeakVoltage: optional(peakVoltage),
+    maximumCrestFactor: optional(crestFactor),
+    frequencyRange: optional(
+      members({
+        lower: lowestFrequency,
+        upper: frequency,
+      }),
+    ),
+  }),
+  ({ reads, frequencyRange }, report) => {
+    reportRepeats(
+      items(reads).map((entry) => entry?.quantity),
+      (i) => ['reads', i, 'quantity'],
+      report,
+    );
+    checkLimits(frequencyRange ?? {}, (code, path, ...rest) => report(code, ['frequencyRange', ...path], ...rest));
+  },
+);
+
+const load = crossCheck(
+  members({
+    id: identifier,
+    resistance,
+    powerRating: power,
+    maximumPeakVoltage: optional(peakVoltage),
+    overload: optional(members({ power, on: duration, off: pause })),
+  }),
+  ({ powerRating, overload }, report) => {
+    const [rating, power] = [finite(powerRating), finite(overload?.power)];
+    if (rating === undefined || power === undefined || power >= rating) return;
+    report(
+      'contradiction',
+      ['overload', 'power'],
+      power,
+      `must not be below the power rating without a time limit, ${rating} W`,
+    );
+  },
+);
+
+/** What stands on the bench. */
+export const benchSchema = describeForSchema(
+  crossCheck(
+    members({
+      ...header('bench'),
+      note: optional(prose),
+      name: line,
+      instrument,
+      loads: list(load, 1),
+      leads: optional(
+        list(
+          members({
+            id: identifier,
+            name: line,
+            circuits: list(circuit, 1),
+            maximumPeakVoltage: optional(peakVoltage),
+          }),
+        ),
+      ),
+      reads: optional(quantityChoice),
+      substitution: optional(members({ maximumDifference: optional(fraction), negligible: optional(fraction) })),
+      times: optional(
+        members({
+          connect: optional(pause),
+          changeLoad: optional(pause),
+          changeSetting: optional(pause),
+          read: optional(pause),
+        }),
+      ),
+    }),
+    ({ instrument: meter, loads, leads, reads }, report) => {
+      reportRepeats(
+        items(loads).map((entry) => entry?.id),
+        (i) => ['loads', i, 'id'],
+        report,
+      );
+      reportRepeats(
+        items(leads).map((entry) => entry?.id),
+        (i) => ['leads', i, 'id'],
+        report,
+      );
+      const functions = items(meter?.reads).map((entry) => entry?.quantity);
+      if (!isQuantity(reads) || functions.length === 0 || !functions.every(isQuantity) || functions.includes(reads))
+        return;
+      report(
+        'unknown-choice',
+        ['reads'],
+        reads,
+        `must be a quantity that the instrument reads: ${functions.join(', ')}`,
+      );
+    },
+  ),
+  { title: 'What stands on the bench: instrument, loads, leads' },
+);
+
+/** Reads the ranges of an instrument in the unit of their quantity. */
+function readRanges(value: NonNullable<Loose<InstrumentFunction>>, report: Report): void {
+  if (!isQuantity(value.quantity)) return;
+  const rule = ruleFor(value.quantity);
+  items(value.ranges).forEach((entry, i) => {
+    if (!entry) return;
+    const maximum = readQuantity(entry.maximum, ['ranges', i, 'maximum'], rule, report);
+    const resolution = readQuantity(entry.resolution, ['ranges', i, 'resolution'], rule, report);
+    if (maximum !== undefined) entry.maximum = maximum;
+    if (resolution !== undefined) entry.resolution = resolution;
+    if (maximum !== undefined && resolution !== undefined && resolution >= maximum) {
+      const hint = 'The resolution is one step of the last digit.';
+      report('contradiction', ['ranges', i, 'resolution'], entry.resolution, 'must be smaller than the maximum', hint);
+    }
+  });
+}

@@ -1,0 +1,11 @@
+export type { DocumentLimits } from './document-limits.js';
+export type { ParseResult } from './fault-list.js';
+export { type JsonSchema, jsonSchemaOf } from './json-schema-of.js';
+export { parseBench, safeParseBench } from './parse-bench.js';
+export { parseFindings, safeParseFindings } from './parse-findings.js';
+export { parsePlan, safeParsePlan } from './parse-plan.js';
+export { parseReadings, safeParseReadings } from './parse-readings.js';
+export { parseRecord, safeParseRecord } from './parse-record.js';
+export { parseSpecification, safeParseSpecification } from './parse-specification.js';
+export { type DocumentName, documentNames, documentVersion } from './parts/header.js';
+export { type Document, readDocument, safeReadDocument } from './read-document.js';
