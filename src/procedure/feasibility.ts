@@ -1,6 +1,7 @@
-import type { Quantity } from '../circuit/index.js';
+import { type Quantity, quantityUnits } from '../circuit/index.js';
 import { formatQuantity } from '../units/index.js';
 import type { Bench, BenchLoad, InstrumentRange, Lead } from './bench.js';
+import { shortRating } from './choose-load.js';
 import type { FeasibilityCheck } from './plan.js';
 import type { Output } from './specification.js';
 
@@ -20,7 +21,7 @@ export function chooseRange(bench: Bench, reads: Quantity, value: number): Instr
 /** Ranges of a quantity from small to large. */
 export function ranges(bench: Bench, reads: Quantity): readonly InstrumentRange[] {
   const found = bench.instrument.reads.find((f) => f.quantity === reads)?.ranges ?? [];
-  return [...found].sort((a, b) => a.maximum - b.maximum);
+  return found.length < 2 ? found : [...found].sort((a, b) => a.maximum - b.maximum);
 }
 
 /** Whether instrument, load and leads can take a point: one row for each limit that the bench states. */
@@ -33,51 +34,59 @@ export function checkFeasibility(
   worst: WorstCase,
 ): readonly FeasibilityCheck[] {
   const checks: FeasibilityCheck[] = [];
-  const add = (check: FeasibilityCheck['check'], ok: boolean, value: number, limit: number, message: string): void => {
-    checks.push({ check, ok, value, limit, message });
+  const add = (
+    check: FeasibilityCheck['check'],
+    ok: boolean,
+    value: number,
+    limit: number,
+    // Most checks hold: their text would be made for nothing.
+    message: () => string,
+  ): void => {
+    checks.push(ok ? { check, ok, value, limit } : { check, ok, value, limit, message: message() });
   };
-  const unit = reads === 'power' ? 'W' : reads === 'current' ? 'A' : 'V';
+  const addPeak = (check: FeasibilityCheck['check'], part: string, limit: number | undefined): void => {
+    const peak = worst.peakVoltage;
+    if (peak === undefined || limit === undefined) return;
+    add(
+      check,
+      peak <= limit,
+      peak,
+      limit,
+      () => `up to ${show(peak, 'V')} peak, ${part} rated ${show(limit, 'V')} peak`,
+    );
+  };
   const largest = ranges(bench, reads).at(-1);
   if (largest !== undefined) {
+    const unit = quantityUnits[reads];
     const ok = worst.reading <= largest.maximum;
-    const text = `up to ${show(worst.reading, unit)} to read, largest range ${show(largest.maximum, unit)}`;
-    add('instrument range', ok, worst.reading, largest.maximum, text);
+    add('instrument range', ok, worst.reading, largest.maximum, () => {
+      return `up to ${show(worst.reading, unit)} to read, largest range ${show(largest.maximum, unit)}`;
+    });
   }
   const { instrument } = bench;
-  const peak = worst.peakVoltage;
-  if (instrument.maximumPeakVoltage !== undefined && peak !== undefined) {
-    const limit = instrument.maximumPeakVoltage;
-    add('instrument peak voltage', peak <= limit, peak, limit, peakText(peak, 'instrument', limit));
+  addPeak('instrument peak voltage', 'instrument', instrument.maximumPeakVoltage);
+  const { crestFactor, carrierFrequency } = output;
+  const highestCrest = instrument.maximumCrestFactor;
+  if (highestCrest !== undefined && crestFactor !== undefined) {
+    add('instrument crest factor', crestFactor <= highestCrest, crestFactor, highestCrest, () => {
+      return `crest factor ${crestFactor}, instrument reads true rms up to ${highestCrest}`;
+    });
   }
-  if (instrument.maximumCrestFactor !== undefined && output.crestFactor !== undefined) {
-    const limit = instrument.maximumCrestFactor;
-    const text = `crest factor ${output.crestFactor}, instrument reads true rms up to ${limit}`;
-    add('instrument crest factor', output.crestFactor <= limit, output.crestFactor, limit, text);
-  }
-  if (instrument.frequencyRange !== undefined && output.carrierFrequency !== undefined) {
+  if (instrument.frequencyRange !== undefined && carrierFrequency !== undefined) {
     const { lower, upper } = instrument.frequencyRange;
-    const f = output.carrierFrequency;
-    const text = `carrier ${show(f, 'Hz')}, instrument from ${show(lower, 'Hz')} to ${show(upper, 'Hz')}`;
-    add('instrument frequency', f >= lower && f <= upper, f, f < lower ? lower : upper, text);
+    const ok = carrierFrequency >= lower && carrierFrequency <= upper;
+    add('instrument frequency', ok, carrierFrequency, carrierFrequency < lower ? lower : upper, () => {
+      return `carrier ${show(carrierFrequency, 'Hz')}, instrument from ${show(lower, 'Hz')} to ${show(upper, 'Hz')}`;
+    });
   }
-  const permitted = Math.max(load.powerRating, load.overload?.power ?? 0);
-  const short = worst.power > load.powerRating && load.overload !== undefined;
-  const duration = short ? ` for ${show(load.overload?.on as number, 's')}` : '';
-  const dissipation = `up to ${show(worst.power, 'W')} in the load, rated ${show(short ? permitted : load.powerRating, 'W')}${duration}`;
-  add('load power', worst.power <= permitted, worst.power, permitted, dissipation);
-  if (load.maximumPeakVoltage !== undefined && peak !== undefined) {
-    const limit = load.maximumPeakVoltage;
-    add('load peak voltage', peak <= limit, peak, limit, peakText(peak, 'load', limit));
-  }
-  if (lead?.maximumPeakVoltage !== undefined && peak !== undefined) {
-    const limit = lead.maximumPeakVoltage;
-    add('lead peak voltage', peak <= limit, peak, limit, peakText(peak, 'leads', limit));
-  }
+  const permitted = shortRating(load);
+  add('load power', worst.power <= permitted, worst.power, permitted, () => {
+    const duration = load.overload === undefined ? '' : ` for ${show(load.overload.on, 's')}`;
+    return `up to ${show(worst.power, 'W')} in the load, rated ${show(permitted, 'W')}${duration}`;
+  });
+  addPeak('load peak voltage', 'load', load.maximumPeakVoltage);
+  addPeak('lead peak voltage', 'leads', lead?.maximumPeakVoltage);
   return checks;
-}
-
-function peakText(peak: number, part: string, limit: number): string {
-  return `up to ${show(peak, 'V')} peak, ${part} rated ${show(limit, 'V')} peak`;
 }
 
 function show(value: number, unit: 'W' | 'A' | 'V' | 'Hz' | 's'): string {

@@ -64,6 +64,7 @@ export function planVerification(
     const wanted = choosePoints(model, chosen);
     warnings.push(...wanted.warnings, ...outputWarnings(output));
     const leftOut = new Set<number>();
+    const before = drafts.length;
     wanted.points.forEach((point) => {
       const where = `${path} at ${settingText(point.setting)}, ${point.load} ohm`;
       const draft = atPath(where, () => planPoint(point, model, context));
@@ -77,7 +78,7 @@ export function planVerification(
         message: `${output.name}: no point was chosen at ${loads}, because no load of the bench is near enough.`,
       });
     }
-    if (drafts.every((entry) => entry.output !== output)) {
+    if (drafts.length === before) {
       warnings.push({ code: 'not-feasible', message: `${output.name}: no point could be planned.` });
     }
   });
@@ -117,11 +118,17 @@ function numbered(draft: PointDraft, number: number): PlanPoint {
 function inOrderOfWork(
   drafts: readonly { draft: PointDraft; output: Output; outputIndex: number }[],
 ): readonly PointDraft[] {
-  const connections = [...new Set(drafts.map(({ draft }) => connectionKey(draft)))];
+  const connections = new Map<string, number>();
+  const connectionRank = (draft: PointDraft): number => {
+    const key = `${draft.connection}\n${draft.lead ?? ''}`;
+    const rank = connections.get(key) ?? connections.size;
+    connections.set(key, rank);
+    return rank;
+  };
   const keyed = drafts.map(({ draft, output, outputIndex }) => ({
     draft,
     key: [
-      connections.indexOf(connectionKey(draft)),
+      connectionRank(draft),
       draft.load?.resistance ?? Number.MAX_VALUE,
       outputIndex,
       settingRank(draft.setting, output.scale),
@@ -136,10 +143,6 @@ function inOrderOfWork(
     return 0;
   });
   return keyed.map(({ draft }) => draft);
-}
-
-function connectionKey(draft: PointDraft): string {
-  return JSON.stringify([draft.connection, draft.lead]);
 }
 
 function outputWarnings(output: Output): readonly Warning[] {

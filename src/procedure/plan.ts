@@ -131,7 +131,8 @@ export interface FeasibilityCheck {
   readonly value: number;
   /** What is permitted, in SI units. */
   readonly limit: number;
-  readonly message: string;
+  /** What is wrong, with the numbers; only where the check failed. */
+  readonly message?: string;
 }
 
 /** How long to activate, and how long to wait after it, in seconds; absent where nothing is stated. */
