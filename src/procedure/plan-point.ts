@@ -195,14 +195,14 @@ function substitutionWarnings(
       code: 'load-substituted',
       message:
         `${ohms(load.resistance)} stands in for ${ohms(wanted)}: expected ${roundedText(after, reads)} ` +
-        `in place of ${roundedText(before, reads)}, and power changed by ${percent(load.powerChange)}.`,
+        `in place of ${roundedText(before, reads)}; the power changes by ${percent(load.powerChange)}.`,
     },
   ];
 }
 
 function percent(fraction: number): string {
-  const text = (fraction * 100).toFixed(1);
-  return `${fraction > 0 ? '+' : ''}${text === '-0.0' ? '0.0' : text} %`;
+  if (Math.abs(fraction) < 0.0005) return 'less than 0.1 %';
+  return `${fraction > 0 ? '+' : ''}${(fraction * 100).toFixed(1)} %`;
 }
 
 function expectedValues(expected: ExpectedAtPoint, load: number, output: Output): Expected {

@@ -35,7 +35,8 @@ export interface LimitInputs {
 /** Limits from the published row, limits derived from expected value and tolerance, and which of them govern. */
 export function pointLimits(inputs: LimitInputs): PointLimits {
   const { wanted, reads, options } = inputs;
-  const tolerance = wanted.tolerance ?? inputs.ruleTolerance;
+  // The rule of the standard sets limits only where the maker states none; it is judged as a rule in any case.
+  const tolerance = wanted.tolerance ?? (wanted.row === undefined ? inputs.ruleTolerance : undefined);
   const published = publishedLimits(inputs);
   const derived = tolerance === undefined ? undefined : derivedLimits(inputs, tolerance);
   const working = [...(derived?.working ?? []), ...(published?.working ?? [])];
