@@ -1,2 +1,16 @@
 export type { Band } from './band.js';
+export { bandAround } from './band-around.js';
+export { checkBand } from './check-band.js';
+export { contains } from './contains.js';
+export { convertBand } from './convert-band.js';
+export { type DerivedLimits, deriveLimits, type LimitInput, type LimitRule } from './derive-limits.js';
+export { deriveLimitsColumns, type LimitColumns, type LimitColumnsInput } from './derive-limits-columns.js';
+export { type BandNaming, type ExplainedBand, explainBandAround } from './explain-band-around.js';
+export { explainConvertBand } from './explain-convert-band.js';
+export { explainRoundBand } from './explain-round-band.js';
+export { type ImpliedNominal, impliedNominal } from './implied-nominal.js';
+export { intersectBands } from './intersect-bands.js';
+export { marginIn } from './margin-in.js';
+export type { KnownTolerance, NominalHypothesis, NominalQuestion } from './nominal-question.js';
+export { type RoundingDirection, roundBand } from './round-band.js';
 export type { Sides, Tolerance } from './tolerance.js';

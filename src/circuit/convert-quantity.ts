@@ -1,9 +1,9 @@
-import { fail, requireNonNegative, requirePositive } from '../checks/index.js';
+import { requireNonNegative, requirePositive } from '../checks/index.js';
 import { currentFromPower } from './current-from-power.js';
 import { currentFromVoltage } from './current-from-voltage.js';
 import { powerFromCurrent } from './power-from-current.js';
 import { powerFromVoltage } from './power-from-voltage.js';
-import { type Quantity, quantitySymbols } from './quantity.js';
+import { type Quantity, requireQuantity } from './quantity.js';
 import { voltageFromCurrent } from './voltage-from-current.js';
 import { voltageFromPower } from './voltage-from-power.js';
 
@@ -36,15 +36,11 @@ export interface Conversion {
 export function convertQuantity(value: number, { from, to, load }: Conversion): number {
   requireNonNegative(value, 'value');
   requirePositive(load, 'load');
-  if (!Object.hasOwn(quantitySymbols, from)) unknownQuantity('from', from);
-  if (!Object.hasOwn(quantitySymbols, to)) unknownQuantity('to', to);
+  requireQuantity(from, 'from');
+  requireQuantity(to, 'to');
   if (value === 0) return 0;
   if (from === to) return value;
   if (from === 'power') return to === 'current' ? currentFromPower(value, load) : voltageFromPower(value, load);
   if (from === 'current') return to === 'power' ? powerFromCurrent(value, load) : voltageFromCurrent(value, load);
   return to === 'power' ? powerFromVoltage(value, load) : currentFromVoltage(value, load);
-}
-
-function unknownQuantity(path: string, received: unknown): never {
-  return fail('unknown-choice', path, received, 'must be one of: power, current, voltage');
 }

@@ -14,7 +14,7 @@ export { type PeakInput, peakVoltage } from './peak-voltage.js';
 export { powerFromCurrent } from './power-from-current.js';
 export { powerFromCurrentAndVoltage } from './power-from-current-and-voltage.js';
 export { powerFromVoltage } from './power-from-voltage.js';
-export { type Quantity, quantitySymbols, quantityUnits } from './quantity.js';
+export { type Quantity, quantitySymbols, quantityUnits, requireQuantity } from './quantity.js';
 export { rmsFromPeak } from './rms-from-peak.js';
 export { type OhmicSolution, type OhmicValues, solveOhmic } from './solve-ohmic.js';
 export { voltageFromCurrent } from './voltage-from-current.js';

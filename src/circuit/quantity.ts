@@ -1,3 +1,5 @@
+import { requireChoice } from '../checks/index.js';
+
 /** A quantity in which RF output is read or limited: rms current, rms voltage or power. */
 export type Quantity = 'power' | 'current' | 'voltage';
 
@@ -6,3 +8,8 @@ export const quantitySymbols = { power: 'P', current: 'I', voltage: 'V' } as con
 
 /** SI unit of each quantity. */
 export const quantityUnits = { power: 'W', current: 'A', voltage: 'V' } as const;
+
+/** One of the three quantities, or an error. */
+export function requireQuantity(value: Quantity, path: string): Quantity {
+  return requireChoice(value, path, ['power', 'current', 'voltage']);
+}

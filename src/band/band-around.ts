@@ -1,0 +1,41 @@
+import { fail, requireFinite, requireResult } from '../checks/index.js';
+import { type Band, bandOf } from './band.js';
+import { checkTolerance } from './check-tolerance.js';
+import type { Tolerance } from './tolerance.js';
+import { limitOf } from './tolerance-side.js';
+
+/**
+ * The band of a tolerance around a nominal.
+ * A side that the tolerance does not state is unlimited; a lower limit below the tolerance's floor is raised to it.
+ *
+ * @param nominal Nominal value, in any unit; a relative part is taken of its magnitude
+ * @param tolerance Relative part (a fraction of the nominal, 0–1), absolute part (in the unit of the nominal), or both
+ * @returns Band, in the unit of the nominal
+ * @throws CalculationError `not-a-number`, `negative`, `not-a-fraction`, `wrong-count` (no part, or a side in one part
+ * only), `unknown-choice` (two parts and no rule), `out-of-range` (nominal below the floor), `result-out-of-range`
+ * @source Definition of the tolerance
+ * @accuracy Relative: within 2 units in the last place of each limit
+ * @example
+ * ```ts
+ * import { bandAround } from 'esu-limits';
+ * bandAround(120, { relative: 0.2 }); // → { "lower": 96, "upper": 144 }
+ * bandAround(200, { relative: { below: 0.125, above: 0.25 } }); // → { "lower": 175, "upper": 250 }
+ * bandAround(10, { relative: 0.25, absolute: 5, combine: 'greater' }); // → { "lower": 5, "upper": 15 }
+ * bandAround(3, { absolute: 5, floor: 0 }); // → { "lower": 0, "upper": 8 }
+ * bandAround(1200, { relative: { above: 0 } }); // → { "upper": 1200 }
+ * ```
+ */
+export function bandAround(nominal: number, tolerance: Tolerance): Band {
+  requireFinite(nominal, 'nominal');
+  checkTolerance(tolerance);
+  const { floor } = tolerance;
+  if (floor !== undefined && nominal < floor) fail('out-of-range', 'nominal', nominal, `must not lie below ${floor}`);
+  let lower = limitOf(nominal, tolerance, 'below');
+  const upper = limitOf(nominal, tolerance, 'above');
+  if (lower !== undefined) {
+    requireResult(lower, 'lower');
+    if (floor !== undefined && lower < floor) lower = floor;
+  }
+  if (upper !== undefined) requireResult(upper, 'upper');
+  return bandOf(lower, upper);
+}
