@@ -1,5 +1,5 @@
 import { CalculationError, describe, type Fault } from '../checks/index.js';
-import { findSpelling, spellings, splitForm, trimBlanks } from './spellings.js';
+import { spellings, splitForm, trimBlanks } from './spellings.js';
 import {
   formVocabulary,
   prefixVocabulary,
@@ -86,7 +86,7 @@ function numberHint(text: string, read: string, rest: string): string {
 
 /** Whether what follows a number looks like more of the number rather than like a unit. */
 export function continuesNumber(rest: string): boolean {
-  return /^([\d.,'’_+\-\u2212×*·^/\uff00-\uffef]|[xX][\da-fA-F]|[eE]($|[\s+\-\u2212\d]))/.test(rest);
+  return /^([\d.,+\-\u2212×*·^/\uff00-\uffef]|['’_]\d|[xX][\da-fA-F]|[eE]($|[\s+\-\u2212\d]))/.test(rest);
 }
 
 /** Refuses a unit that is missing, unknown or not followed by the end of the text, with the nearest that is known. */
@@ -170,7 +170,7 @@ export function refuseForm(
   const hint =
     needed === 'rms'
       ? `Give the rms value: it cannot be told from a ${received} value without the crest factor.`
-      : `If the value is ${needed}, write "${number} ${unit} ${needed}"; without a word it is rms.`;
+      : `If the value is ${needed}, write "${number} ${unit} ${needed}".`;
   return refuse('form-mismatch', path, text, `must be ${needed}, and is ${received}`, hint);
 }
 
@@ -199,7 +199,7 @@ function entriesOf(kinds: readonly QuantityKind[] | undefined): readonly UnitEnt
 }
 
 function hasWords(unit: string): boolean {
-  return findSpelling(unit)?.form === 'rms';
+  return spellings.get(unit)?.form === 'unmarked';
 }
 
 function formWords(): string {

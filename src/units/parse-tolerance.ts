@@ -92,7 +92,7 @@ interface AmountSides {
 
 function readLimits(body: string, reader: Reader): ParsedTolerance {
   if (!body.endsWith(greaterWords)) {
-    if (/ or |,|whichever/.test(body)) fail('text-malformed', reader.path, body, shape, greaterHint);
+    if (/ or |whichever/.test(body)) fail('text-malformed', reader.path, body, shape, greaterHint);
     return toleranceOf(readSides(body, reader));
   }
   const parts = body.slice(0, -greaterWords.length).split(' or ');

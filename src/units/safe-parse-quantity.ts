@@ -34,6 +34,11 @@ export interface QuantityOptions {
    * so where `peak` is asked for, the text must say so. Default: `rms` if `expect` is given, else `any`.
    */
   readonly form?: 'rms' | 'peak' | 'peak-to-peak' | 'any';
+  /**
+   * What a current or a voltage without a word for it is. For members whose name says peak: with `form` and `unmarked`
+   * both `peak`, the text may leave the word out, and must not say `rms`. Default: `rms`.
+   */
+  readonly unmarked?: 'rms' | 'peak' | 'peak-to-peak';
   /** Where the text stands, for the error. Default: `text`. */
   readonly path?: string;
 }
@@ -68,12 +73,13 @@ export function safeParseQuantity(text: string, options?: QuantityOptions): Pars
   if (spelling === undefined || !isExpected(spelling, expect)) {
     return refuseUnitText(text, path, token, unit, spelling, expect);
   }
-  const form = options?.form ?? (expect === undefined ? 'any' : 'rms');
-  if (form !== 'any' && spelling.form !== form && spelling.form !== 'plain') {
+  const wanted = options?.form ?? (expect === undefined ? 'any' : 'rms');
+  const form = spelling.form === 'unmarked' ? (options?.unmarked ?? 'rms') : spelling.form;
+  if (wanted !== 'any' && form !== wanted && form !== 'plain') {
     const unmarked = splitForm(unit)?.unit || unit;
-    return refuseForm(text, path, numberText(token), unmarked, spelling.form, form);
+    return refuseForm(text, path, numberText(token), unmarked, form, wanted);
   }
-  return quantityOf(text, path, token, spelling);
+  return quantityOf(text, path, token, spelling, form);
 }
 
 function isExpected({ entry }: Spelling, expect: QuantityOptions['expect']): boolean {
@@ -96,8 +102,14 @@ function refuseUnitText(
   return refuseKind(text, path, number, unit, spelling.entry, kinds);
 }
 
-function quantityOf(text: string, path: string, token: NumberToken, spelling: Spelling): ParseResult<ParsedQuantity> {
-  const { entry, form } = spelling;
+function quantityOf(
+  text: string,
+  path: string,
+  token: NumberToken,
+  spelling: Spelling,
+  form: QuantityForm,
+): ParseResult<ParsedQuantity> {
+  const { entry } = spelling;
   const { mantissa, negative } = token;
   const exponent = token.exponent + spelling.exponent;
   let value: number;

@@ -5,8 +5,8 @@ export interface Spelling {
   readonly entry: UnitEntry;
   /** Power of ten of prefix and unit together. */
   readonly exponent: number;
-  /** The form that the spelling states; an unmarked current or voltage is rms. */
-  readonly form: QuantityForm;
+  /** The form that the spelling states; `unmarked` for a current or a voltage without a word for it. */
+  readonly form: QuantityForm | 'unmarked';
 }
 
 /** Every spelling without a word for the form. Built once, from the vocabulary. */
@@ -15,7 +15,7 @@ export const spellings: ReadonlyMap<string, Spelling> = /* @__PURE__ */ buildSpe
 function buildSpellings(): Map<string, Spelling> {
   const built = new Map<string, Spelling>();
   for (const entry of unitVocabulary) {
-    const form = hasForm(entry) ? 'rms' : 'plain';
+    const form = hasForm(entry) ? 'unmarked' : 'plain';
     for (const prefix of prefixVocabulary) {
       if (!entry.prefixes.includes(prefix.symbol)) continue;
       const spelling = { entry, exponent: prefix.exponent + (entry.exponent ?? 0), form } as const;
