@@ -82,7 +82,7 @@ const tiesWithoutMiddle = [ties[0], ties[3]] as const;
  *   { load: 200, power: 200 },
  *   { load: 500, power: 200 },
  * ]);
- * fit.limits.currentLimit; // → 2
+ * fit.limits.currentLimit?.toFixed(9); // → "2.000000000"
  * fit.undetermined[0]?.regime; // → "constant-voltage"
  * ```
  */
@@ -123,8 +123,8 @@ export function fitRegimes(points: readonly CurvePoint[]): RegimeFit {
       });
     }
   });
-  const worst = Math.max(...y.map((value, i) => Math.abs(value - modelAt(i))));
-  const message = `A point deviates from the fitted model by ${Math.round(100 * Math.expm1(worst))} % in power.`;
+  const worst = Math.expm1(Math.max(...y.map((value, i) => Math.abs(value - modelAt(i)))));
+  const message = `A point deviates from the fitted model by ${Math.round(100 * worst)} % in power.`;
   return {
     limits,
     undetermined,

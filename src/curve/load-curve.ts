@@ -110,7 +110,7 @@ export function loadCurve(points: readonly CurvePoint[], options: LoadCurveOptio
         );
       },
       explain: (load, reached) => {
-        const index = load < from ? 0 : locate(load);
+        const index = locate(Math.min(Math.max(load, from), to));
         const stretch = { index, from: loads[index]!, to: loads[index + 1]! };
         if (isInside(load)) {
           return {

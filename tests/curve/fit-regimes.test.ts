@@ -83,6 +83,25 @@ describe('fit of the three-regime model', () => {
     expect(scatter).toBeLessThan(0.006);
   });
 
+  it('takes 1 % of noise about one power for a further regime once in a hundred times, and never gives its limit', () => {
+    // Park–Miller generator, so that the trials are the same everywhere.
+    let state = 20_011;
+    const uniform = (): number => {
+      state = (state * 48_271) % 2_147_483_647;
+      return state / 2_147_483_647;
+    };
+    const normal = (): number => Math.sqrt(-2 * Math.log(uniform())) * Math.cos(2 * Math.PI * uniform());
+    let mistaken = 0;
+    for (let trial = 0; trial < 400; trial++) {
+      const { points, limits } = fitRegimes(
+        [50, 100, 200, 500, 1000, 2000].map((load) => ({ load, power: 100 * Math.exp(0.01 * normal()) })),
+      );
+      expect(Object.keys(limits)).toEqual(['power']);
+      if (points.some(({ regime }) => regime !== 'constant-power')) mistaken += 1;
+    }
+    expect(mistaken).toBeLessThanOrEqual(12);
+  });
+
   it('determines nothing from points that no regime explains, and warns', () => {
     const { limits, warnings, undetermined } = fitRegimes([
       { load: 50, power: 150 },
