@@ -51,3 +51,32 @@ export const relativeTolerance = (): fc.Arbitrary<{ relative: number | { below: 
 /** How a band is read: any of the three quantities. */
 export const quantity = (): fc.Arbitrary<'power' | 'current' | 'voltage'> =>
   fc.constantFrom('power' as const, 'current' as const, 'voltage' as const);
+
+/** Published points of a curve: 2–12 loads at least 1 % apart, powers of 0.1–400 W in any order. */
+export const curvePoints = ({
+  minimum = 2,
+  maximum = 12,
+} = {}): fc.Arbitrary<{ readonly load: number; readonly power: number }[]> =>
+  fc
+    .tuple(between(1, 200), fc.array(fc.tuple(between(1.01, 3), power()), { minLength: minimum, maxLength: maximum }))
+    .map(([start, rows]) => {
+      let next = start;
+      return rows.map(([ratio, watts]) => {
+        next *= ratio;
+        return { load: next, power: watts };
+      });
+    });
+
+/** Limits of a generator with a stretch of constant power at least a tenth wide. */
+export const regimeLimits = (): fc.Arbitrary<{
+  readonly power: number;
+  readonly currentLimit: number;
+  readonly voltageLimit: number;
+}> =>
+  fc
+    .record({ power: between(5, 400), corner: between(5, 300), width: between(1.1, 40) })
+    .map(({ power: watts, corner, width }) => ({
+      power: watts,
+      currentLimit: Math.sqrt(watts / corner),
+      voltageLimit: Math.sqrt(watts * corner * width),
+    }));
