@@ -1,7 +1,7 @@
 import type { BenchCase, BenchRow, ComparisonCase, Contender, MeasuredCase } from './bench-case.js';
 
 const repeats = 15;
-const warmUps = 3;
+const warmUps = 4;
 
 /** Runs one case: values first, then the times. */
 export function runCase(benchCase: BenchCase): Promise<BenchRow[]> {
