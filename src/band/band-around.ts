@@ -2,13 +2,13 @@ import { fail, requireFinite, requireResult } from '../checks/index.js';
 import { type Band, bandOf } from './band.js';
 import { checkTolerance } from './check-tolerance.js';
 import type { Tolerance } from './tolerance.js';
-import { limitOf } from './tolerance-side.js';
+import { limitBy, sideRule } from './tolerance-side.js';
 
 /**
  * The band of a tolerance around a nominal.
  * A side that the tolerance does not state is unlimited; a lower limit below the tolerance's floor is raised to it.
  *
- * @param nominal Nominal value, in any unit; a relative part is taken of its magnitude
+ * @param nominal Nominal value, in any unit; 0 or more where the tolerance has a relative part
  * @param tolerance Relative part (a fraction of the nominal, 0–1), absolute part (in the unit of the nominal), or both
  * @returns Band, in the unit of the nominal
  * @throws CalculationError `not-a-number`, `negative`, `not-a-fraction`, `wrong-count` (no part, or a side in one part
@@ -29,13 +29,13 @@ export function bandAround(nominal: number, tolerance: Tolerance): Band {
   requireFinite(nominal, 'nominal');
   checkTolerance(tolerance);
   const { floor } = tolerance;
-  if (floor !== undefined && nominal < floor) fail('out-of-range', 'nominal', nominal, `must not lie below ${floor}`);
-  let lower = limitOf(nominal, tolerance, 'below');
-  const upper = limitOf(nominal, tolerance, 'above');
-  if (lower !== undefined) {
-    requireResult(lower, 'lower');
-    if (floor !== undefined && lower < floor) lower = floor;
+  if (nominal < 0 && tolerance.relative !== undefined) {
+    fail('negative', 'nominal', nominal, 'must be 0 or more where the tolerance is a fraction of it');
   }
-  if (upper !== undefined) requireResult(upper, 'upper');
-  return bandOf(lower, upper);
+  if (floor !== undefined && nominal < floor) fail('out-of-range', 'nominal', nominal, `must not lie below ${floor}`);
+  const below = sideRule(tolerance, 'below');
+  const above = sideRule(tolerance, 'above');
+  let lower = below && requireResult(limitBy(below, nominal), 'lower');
+  if (lower !== undefined && floor !== undefined && lower < floor) lower = floor;
+  return bandOf(lower, above && requireResult(limitBy(above, nominal), 'upper'));
 }

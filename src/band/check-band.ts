@@ -16,8 +16,9 @@ import type { Band } from './band.js';
  */
 export function checkBand(band: Band, path = 'band'): Band {
   const { lower, upper } = band;
-  if (lower !== undefined) requireFinite(lower, `${path}.lower`);
-  if (upper !== undefined) requireFinite(upper, `${path}.upper`);
+  // The text of a path is made only for an error: this runs with every limit.
+  if (lower !== undefined && !Number.isFinite(lower)) requireFinite(lower, `${path}.lower`);
+  if (upper !== undefined && !Number.isFinite(upper)) requireFinite(upper, `${path}.upper`);
   if (lower !== undefined && upper !== undefined && lower > upper) {
     fail('band-reversed', `${path}.lower`, lower, `must not lie above the upper limit, ${upper}`);
   }

@@ -7,13 +7,13 @@ const sides: readonly Side[] = ['below', 'above'];
 /** A tolerance that can be applied, or an error. */
 export function checkTolerance(tolerance: Tolerance, path = 'tolerance'): void {
   const { relative, absolute, combine, floor } = tolerance;
-  if (relative === undefined && absolute === undefined) {
-    fail('wrong-count', path, tolerance, 'must have a relative or an absolute part');
-  }
-  checkPart(relative, `${path}.relative`, requireFraction);
-  checkPart(absolute, `${path}.absolute`, requireNonNegative);
   if (floor !== undefined) requireFinite(floor, `${path}.floor`);
-  if (relative === undefined || absolute === undefined) return;
+  checkPart(relative, path, '.relative', requireFraction);
+  checkPart(absolute, path, '.absolute', requireNonNegative);
+  if (relative === undefined || absolute === undefined) {
+    if (relative === absolute) fail('wrong-count', path, tolerance, 'must have a relative or an absolute part');
+    return;
+  }
   if (combine !== 'greater' && combine !== 'sum') {
     fail('unknown-choice', `${path}.combine`, combine, 'must be greater or sum where both parts are given');
   }
@@ -24,12 +24,19 @@ export function checkTolerance(tolerance: Tolerance, path = 'tolerance'): void {
   }
 }
 
-function checkPart(part: number | Sides | undefined, path: string, check: (value: number, path: string) => number) {
+function checkPart(
+  part: number | Sides | undefined,
+  path: string,
+  member: string,
+  check: (value: number, path: string) => number,
+): void {
+  // The common case first, and without making a text: one limit may be a call of millions.
+  if (part === undefined || (typeof part === 'number' && part >= 0 && part <= 1)) return;
   if (typeof part !== 'object' || part === null) {
-    if (part !== undefined) check(part, path);
+    check(part, path + member);
     return;
   }
   const stated = sides.filter((side) => part[side] !== undefined);
-  if (stated.length === 0) fail('wrong-count', path, part, 'must state below, above or both');
-  for (const side of stated) check(part[side] as number, `${path}.${side}`);
+  if (stated.length === 0) fail('wrong-count', path + member, part, 'must state below, above or both');
+  for (const side of stated) check(part[side] as number, `${path}${member}.${side}`);
 }

@@ -3,9 +3,8 @@ import { type Quantity, requireQuantity } from '../circuit/index.js';
 import { checkTolerance } from './check-tolerance.js';
 import { convertColumn } from './convert-column.js';
 import { type LimitRule, requireLowerLimit } from './derive-limits.js';
-import { type GridDirection, gridOf, roundOnGrid } from './grid.js';
-import type { Tolerance } from './tolerance.js';
-import { limitOf, type Side, sideOf } from './tolerance-side.js';
+import { type Grid, type GridDirection, gridOf, roundOnGrid } from './grid.js';
+import { limitBy, type Side, type SideRule, sideRule } from './tolerance-side.js';
 
 /** Expected outputs at loads, a row each, with one rule for all limits. */
 export interface LimitColumnsInput extends LimitRule {
@@ -22,17 +21,12 @@ export interface LimitColumns {
   readonly upper?: Float64Array;
 }
 
-/** Between these a product or a quotient of two values stays a number with all its digits. */
-const smallest = 1e-150;
-const largest = 1e150;
-
 /**
  * The limits of `deriveLimits` for many rows at once, the same to the last bit, without working.
  *
  * @param input Columns of expected power and load, with tolerance, quantity that is read and resolution
  * @param out Columns to write into, of the same length, that overlap no other column; new ones unless given.
- * After an error that a tolerance or a rounding causes their content is of no use; bad rows are found before any is
- * written
+ * After an error their content is of no use
  * @returns Expected values and limits, in the quantity that is read
  * @throws CalculationError as `deriveLimits`, naming the first bad row (`power[123]`); `wrong-type`, `wrong-count`,
  * `out-of-range` (a value beyond 1e±150, or columns that overlap)
@@ -54,41 +48,58 @@ export function deriveLimitsColumns(input: LimitColumnsInput, out: Partial<Limit
   checkTolerance(tolerance);
   const grid = resolution === undefined ? undefined : gridOf(resolution);
   const isNearest = requireChoice(rounding, 'rounding', ['inward', 'nearest']) === 'nearest';
-  checkRows(power, load);
+  const columnOf = columnSource(power, load);
 
-  const columns = [power, load];
-  const columnOf = (given: Float64Array | undefined, path: string): Float64Array => {
-    const column = given ?? new Float64Array(power.length);
-    requireColumn(column, path, power.length);
-    if (columns.some((other) => overlap(column, other))) fail('out-of-range', path, column, 'must overlap no column');
-    columns.push(column);
-    return column;
-  };
   const expected = columnOf(out.expected, 'out.expected');
-  convertColumn(expected, power, load, 1, 'power', reads);
+  expectedColumn(expected, power, load, reads);
   const limitColumn = (given: Float64Array | undefined, path: string, side: Side): Float64Array | undefined => {
-    if (limitOf(1, tolerance, side) === undefined) return undefined;
+    const rule = sideRule(tolerance, side);
+    if (rule === undefined) return undefined;
     const column = columnOf(given, path);
-    fillLimits(column, power, load, tolerance, side, toleranceIn, reads);
+    // The nominal of the tolerance: a column that is there, or one that is made on the way.
+    let nominal = toleranceIn === 'power' ? power : expected;
+    if (toleranceIn !== 'power' && toleranceIn !== reads) {
+      convertColumn(column, power, load, unchanged, 'power', toleranceIn);
+      nominal = column;
+    }
+    const isPlain = rule.kind !== 'greater' && tolerance.floor === undefined && !(side === 'below' && rule.offset < 0);
+    if (isPlain) {
+      convertColumn(column, nominal, load, rule, toleranceIn, reads);
+    } else {
+      checkedLimits(column, nominal, rule, side, tolerance.floor);
+      convertColumn(column, column, load, unchanged, toleranceIn, reads);
+    }
+    if (grid !== undefined) roundColumn(column, grid, isNearest ? 'nearest' : side === 'below' ? 'up' : 'down');
     return column;
   };
   const lower = limitColumn(out.lower, 'out.lower', 'below');
   const upper = limitColumn(out.upper, 'out.upper', 'above');
-  if (grid !== undefined) {
-    const round = (column: Float64Array | undefined, direction: GridDirection): void => {
-      if (column === undefined) return;
-      for (let i = 0; i < column.length; i++) column[i] = roundOnGrid(column[i] as number, grid, direction);
-    };
-    round(lower, isNearest ? 'nearest' : 'up');
-    round(upper, isNearest ? 'nearest' : 'down');
-    if (lower !== undefined && upper !== undefined && !isNearest) checkOrder(lower, upper);
-  }
+  if (grid !== undefined && lower !== undefined && upper !== undefined) checkOrder(lower, upper);
   return { expected, ...(lower === undefined ? {} : { lower }), ...(upper === undefined ? {} : { upper }) };
 }
 
-function requireColumn(column: Float64Array, path: string, length: number): void {
-  if (!(column instanceof Float64Array)) fail('wrong-type', path, column, 'must be a Float64Array');
-  if (column.length !== length) fail('wrong-count', path, column.length, `must have ${length} rows`);
+const unchanged = { factor: 1, offset: 0 };
+
+/** Gives columns to write into: as long as the inputs, and overlapping neither them nor each other. */
+function columnSource(power: Float64Array, load: Float64Array) {
+  const used: Float64Array[] = [];
+  const accept = (column: Float64Array, path: string): Float64Array => {
+    if (!(column instanceof Float64Array)) fail('wrong-type', path, column, 'must be a Float64Array');
+    if (column.length !== power.length) {
+      fail('wrong-count', path, column.length, `must have as many rows as power, ${power.length}`);
+    }
+    return column;
+  };
+  accept(power, 'power');
+  accept(load, 'load');
+  used.push(power, load);
+  return (given: Float64Array | undefined, path: string): Float64Array => {
+    const column = accept(given ?? new Float64Array(power.length), path);
+    if (used.some((other) => overlap(column, other)))
+      fail('out-of-range', path, column, 'must overlap no other column');
+    used.push(column);
+    return column;
+  };
 }
 
 function overlap(a: Float64Array, b: Float64Array): boolean {
@@ -97,22 +108,61 @@ function overlap(a: Float64Array, b: Float64Array): boolean {
   );
 }
 
-function checkRows(power: Float64Array, load: Float64Array): void {
-  requireColumn(power, 'power', power.length);
-  requireColumn(load, 'load', power.length);
-  for (let i = 0; i < power.length; i++) {
-    const p = power[i] as number;
-    const r = load[i] as number;
-    // One chain of comparisons lets every good row through: NaN fails it too.
-    if (p >= smallest && p <= largest && r >= smallest && r <= largest) continue;
-    for (const [value, path] of [
-      [p, `power[${i}]`],
-      [r, `load[${i}]`],
-    ] as const) {
-      requirePositive(value, path);
-      if (value < smallest || value > largest) fail('out-of-range', path, value, 'must be from 1e-150 to 1e150');
+/** Whether a row is good, in one chain of comparisons: NaN fails it too. Products and quotients then keep all digits. */
+function isGood(power: number, load: number): boolean {
+  return power >= 1e-150 && power <= 1e150 && load >= 1e-150 && load <= 1e150;
+}
+
+/** The pass that checks every row; the expected value is made on the way, where it costs nothing. */
+function expectedColumn(expected: Float64Array, power: Float64Array, load: Float64Array, reads: Quantity): void {
+  const n = expected.length;
+  let i = 0;
+  if (reads === 'power') {
+    for (; i < n && isGood(power[i] as number, load[i] as number); i++) expected[i] = power[i] as number;
+  } else if (reads === 'current') {
+    for (; i < n; i++) {
+      const p = power[i] as number;
+      const r = load[i] as number;
+      if (!isGood(p, r)) break;
+      expected[i] = Math.sqrt(p / r);
+    }
+  } else {
+    for (; i < n; i++) {
+      const p = power[i] as number;
+      const r = load[i] as number;
+      if (!isGood(p, r)) break;
+      expected[i] = Math.sqrt(p * r);
     }
   }
+  if (i < n) {
+    requirePositive(power[i] as number, `power[${i}]`);
+    requirePositive(load[i] as number, `load[${i}]`);
+    fail('out-of-range', `power[${i}]`, power[i], `must, as the load of its row, ${load[i]}, be from 1e-150 to 1e150`);
+  }
+}
+
+/** Limits of which a row can be at fault. */
+function checkedLimits(
+  column: Float64Array,
+  nominal: Float64Array,
+  rule: SideRule,
+  side: Side,
+  floor = Number.NEGATIVE_INFINITY,
+): void {
+  for (let i = 0; i < column.length; i++) {
+    const N = nominal[i] as number;
+    if (N < floor) fail('out-of-range', `power[${i}]`, N, `must not give a nominal below the floor, ${floor}`);
+    let limit = limitBy(rule, N);
+    if (side === 'below') {
+      if (limit < floor) limit = floor;
+      if (limit < 0) requireLowerLimit(limit, `power[${i}]`);
+    }
+    column[i] = limit;
+  }
+}
+
+function roundColumn(column: Float64Array, grid: Grid, direction: GridDirection): void {
+  for (let i = 0; i < column.length; i++) column[i] = roundOnGrid(column[i] as number, grid, direction);
 }
 
 function checkOrder(lower: Float64Array, upper: Float64Array): void {
@@ -121,37 +171,4 @@ function checkOrder(lower: Float64Array, upper: Float64Array): void {
       fail('band-empty', `power[${i}]`, lower[i], 'no step of the resolution lies between the limits of this row');
     }
   }
-}
-
-function fillLimits(
-  column: Float64Array,
-  power: Float64Array,
-  load: Float64Array,
-  tolerance: Tolerance,
-  side: Side,
-  toleranceIn: Quantity,
-  reads: Quantity,
-): void {
-  const relative = sideOf(tolerance.relative, side);
-  const { floor } = tolerance;
-  if (relative !== undefined && sideOf(tolerance.absolute, side) === undefined && floor === undefined) {
-    const factor = side === 'below' ? 1 - relative : 1 + relative;
-    if (toleranceIn !== 'power') convertColumn(column, power, load, 1, 'power', toleranceIn);
-    convertColumn(column, toleranceIn === 'power' ? power : column, load, factor, toleranceIn, reads);
-    return;
-  }
-  convertColumn(column, power, load, 1, 'power', toleranceIn);
-  for (let i = 0; i < column.length; i++) {
-    const nominal = column[i] as number;
-    let limit = limitOf(nominal, tolerance, side) as number;
-    if (floor !== undefined) {
-      if (nominal < floor) {
-        fail('out-of-range', `power[${i}]`, power[i], `must not lie below the floor, ${floor}, in ${toleranceIn}`);
-      }
-      if (side === 'below' && limit < floor) limit = floor;
-    }
-    if (side === 'below') requireLowerLimit(limit, `power[${i}]`);
-    column[i] = limit;
-  }
-  convertColumn(column, column, load, 1, toleranceIn, reads);
 }

@@ -1,17 +1,19 @@
 import {
-  limitAboveFormula,
+  limitAboveAbsoluteFormula,
+  limitAboveGreaterFormula,
   limitAboveRelativeFormula,
+  limitAboveSumFormula,
   limitAtFloorFormula,
-  limitBelowFormula,
+  limitBelowAbsoluteFormula,
+  limitBelowGreaterFormula,
   limitBelowRelativeFormula,
-  toleranceGreaterFormula,
-  toleranceSumFormula,
+  limitBelowSumFormula,
 } from '../working/formulas/band.js';
-import { type Step, step, type UnitName } from '../working/index.js';
+import { type Formula, type Step, step, type UnitName } from '../working/index.js';
 import type { Band } from './band.js';
 import { bandAround } from './band-around.js';
 import type { Tolerance } from './tolerance.js';
-import { joinedTolerance, limitOf, type Side, sideOf } from './tolerance-side.js';
+import { limitBy, partsOf, type Side, type SideKind, sideRule } from './tolerance-side.js';
 
 /** How the steps of a band are named. */
 export interface BandNaming {
@@ -57,6 +59,21 @@ export function explainBandAround(nominal: number, tolerance: Tolerance, naming:
   };
 }
 
+const formulas: Readonly<Record<Side, Readonly<Record<SideKind, Formula>>>> = {
+  below: {
+    relative: limitBelowRelativeFormula,
+    absolute: limitBelowAbsoluteFormula,
+    sum: limitBelowSumFormula,
+    greater: limitBelowGreaterFormula,
+  },
+  above: {
+    relative: limitAboveRelativeFormula,
+    absolute: limitAboveAbsoluteFormula,
+    sum: limitAboveSumFormula,
+    greater: limitAboveGreaterFormula,
+  },
+};
+
 function explainSide(
   N: number,
   tolerance: Tolerance,
@@ -64,30 +81,13 @@ function explainSide(
   side: Side,
   limit: number | undefined,
 ): Step[] {
-  const value = limitOf(N, tolerance, side);
-  if (value === undefined || limit === undefined) return [];
-  const isBelow = side === 'below';
-  const end = isBelow ? 'lower' : 'upper';
+  const rule = sideRule(tolerance, side);
+  if (rule === undefined || limit === undefined) return [];
+  const end = side === 'below' ? 'lower' : 'upper';
   const label = `${end} limit of ${name}`;
-  const named = { unit, symbol: `${symbol}_${end}` };
-  const r = sideOf(tolerance.relative, side);
-  const a = sideOf(tolerance.absolute, side);
-  const working: Step[] = [];
-  if (a === undefined) {
-    // Of a negative nominal the relative part reaches further from 0 below, nearer to 0 above.
-    const formula = isBelow === N >= 0 ? limitBelowRelativeFormula : limitAboveRelativeFormula;
-    working.push(step(formula, label, { N, r: r as number }, value, named));
-  } else {
-    let d = a;
-    if (r !== undefined) {
-      d = joinedTolerance(N, r, a, tolerance.combine);
-      const joined = tolerance.combine === 'sum' ? toleranceSumFormula : toleranceGreaterFormula;
-      working.push(step(joined, `tolerance ${side} nominal`, { r, N, a }, d, { unit, symbol: `d_${end}` }));
-    }
-    working.push(step(isBelow ? limitBelowFormula : limitAboveFormula, label, { N, d }, value, named));
-  }
-  if (limit !== value) {
-    working.push(step(limitAtFloorFormula, `${label}, raised to the floor`, { x: value, f: limit }, limit, named));
-  }
-  return working;
+  const naming = { unit, symbol: `${symbol}_${end}` };
+  const value = limitBy(rule, N);
+  const made = step(formulas[side][rule.kind], label, { N, ...partsOf(tolerance, side) }, value, naming);
+  if (limit === value) return [made];
+  return [made, step(limitAtFloorFormula, `${label}, raised to the floor`, { x: value, f: limit }, limit, naming)];
 }

@@ -24,9 +24,12 @@ export function gridOf(resolution: number): Grid {
   return { resolution, numerator: resolution, denominator: 1 };
 }
 
-/** `Math.floor`, but a value within 1e-12 of a whole number counts as that number. */
+/** `Math.floor`, but a value within 1e-12 (relative) of a whole number counts as that number. */
 function floorOnGrid(x: number): number {
   const floor = Math.floor(x);
+  const part = x - floor;
+  // Almost every value ends here: it is nowhere near a step.
+  if (part > 1e-6 && part < 1 - 1e-6 && Math.abs(x) < 1e6) return floor;
   const nearest = Math.round(x);
   // Beyond 1e12 every value is that near to both neighbours: then nothing is snapped.
   return nearest !== floor && isNear(x, nearest) && !isNear(x, floor) ? nearest : floor;
@@ -41,9 +44,10 @@ export type GridDirection = 'up' | 'down' | 'nearest';
 
 /** The step of the grid that a value is rounded to. */
 export function roundOnGrid(value: number, grid: Grid, direction: GridDirection): number {
-  const x = value / grid.resolution;
-  if (Math.abs(x) > Number.MAX_SAFE_INTEGER) {
-    fail('out-of-range', 'resolution', grid.resolution, `is too fine for the value ${value}`);
+  const { resolution, numerator, denominator } = grid;
+  const x = numerator === 1 ? value * denominator : (value * denominator) / numerator;
+  if (!(Math.abs(x) <= Number.MAX_SAFE_INTEGER)) {
+    fail('out-of-range', 'resolution', resolution, `is too fine for the value ${value}`);
   }
   const steps =
     direction === 'up'
@@ -52,5 +56,5 @@ export function roundOnGrid(value: number, grid: Grid, direction: GridDirection)
         ? floorOnGrid(x)
         : Math.sign(x) * floorOnGrid(Math.abs(x) + 0.5);
   // Adding 0 turns −0 into 0.
-  return (steps * grid.numerator) / grid.denominator + 0;
+  return (steps * numerator) / denominator + 0;
 }

@@ -1,46 +1,52 @@
 import { fail, requirePositive } from '../checks/index.js';
 import {
+  nominalFromLowerAbsoluteFormula,
   nominalFromLowerFormula,
   nominalFromLowerGreaterFormula,
   nominalFromLowerSumFormula,
+  nominalFromUpperAbsoluteFormula,
   nominalFromUpperFormula,
   nominalFromUpperGreaterFormula,
   nominalFromUpperSumFormula,
 } from '../working/formulas/band.js';
-import { type Step, type StepNaming, step } from '../working/index.js';
+import { type Formula, type Step, type StepNaming, step } from '../working/index.js';
 import type { Tolerance } from './tolerance.js';
-import { type Side, sideOf } from './tolerance-side.js';
+import { partsOf, type Side, type SideKind, type SideRule } from './tolerance-side.js';
+
+const formulas: Readonly<Record<Side, Readonly<Record<SideKind, Formula>>>> = {
+  below: {
+    relative: nominalFromLowerFormula,
+    absolute: nominalFromLowerAbsoluteFormula,
+    sum: nominalFromLowerSumFormula,
+    greater: nominalFromLowerGreaterFormula,
+  },
+  above: {
+    relative: nominalFromUpperFormula,
+    absolute: nominalFromUpperAbsoluteFormula,
+    sum: nominalFromUpperSumFormula,
+    greater: nominalFromUpperGreaterFormula,
+  },
+};
 
 /** The nominal whose limit on one side is `x`: a tolerance read backwards. */
-export function nominalFromLimit(x: number, tolerance: Tolerance, side: Side, label: string, naming: StepNaming): Step {
-  const isBelow = side === 'below';
-  const r = sideOf(tolerance.relative, side) ?? 0;
-  const a = sideOf(tolerance.absolute, side);
-  const factor = isBelow ? 1 - r : 1 + r;
+export function nominalFromLimit(
+  x: number,
+  tolerance: Tolerance,
+  side: Side,
+  { kind, factor, offset }: SideRule,
+  label: string,
+  naming: StepNaming,
+): Step {
   if (factor === 0) {
     fail(
       'out-of-range',
       'hypothesis.tolerance.relative',
-      r,
-      'must be below 1: every nominal has then a lower limit of 0',
+      1,
+      'must be below 1: the lower limit of any nominal is then 0',
     );
   }
-  const inputs = { x, r, a: a ?? 0 };
-  const shifted = isBelow ? x + inputs.a : x - inputs.a;
-  const made =
-    a === undefined
-      ? step(isBelow ? nominalFromLowerFormula : nominalFromUpperFormula, label, { x, r }, x / factor, naming)
-      : tolerance.combine === 'greater' && tolerance.relative !== undefined
-        ? isBelow
-          ? step(nominalFromLowerGreaterFormula, label, inputs, Math.max(x / factor, shifted), naming)
-          : step(nominalFromUpperGreaterFormula, label, inputs, Math.min(x / factor, shifted), naming)
-        : step(
-            isBelow ? nominalFromLowerSumFormula : nominalFromUpperSumFormula,
-            label,
-            inputs,
-            shifted / factor,
-            naming,
-          );
-  requirePositive(made.value, 'nominal');
-  return made;
+  const choose = side === 'below' ? Math.max : Math.min;
+  const value = kind === 'greater' ? choose(x / factor, x - offset) : (x - offset) / factor;
+  requirePositive(value, 'nominal');
+  return step(formulas[side][kind], label, { x, ...partsOf(tolerance, side) }, value, naming);
 }

@@ -14,7 +14,7 @@ import { checkTolerance } from './check-tolerance.js';
 import { nominalFromLimit } from './nominal-from-limit.js';
 import type { KnownTolerance, NominalQuestion } from './nominal-question.js';
 import type { Notebook } from './notebook.js';
-import { limitOf } from './tolerance-side.js';
+import { sideRule } from './tolerance-side.js';
 
 /** Nominals that a band allows under a hypothesis, in the quantity of the hypothesis. */
 export interface NominalRange {
@@ -92,7 +92,8 @@ function rangeByTolerance(band: Band, question: NominalQuestion, known: KnownTol
   const rangeOf = (end: End) => {
     const limit = band[end];
     const side = end === 'lower' ? 'below' : 'above';
-    if (limit === undefined || limitOf(1, tolerance, side) === undefined) return undefined;
+    const rule = sideRule(tolerance, side);
+    if (limit === undefined || rule === undefined) return undefined;
     const { least, greatest } = limitRange(limit, end, to, question, notes);
     if (end === 'lower' && tolerance.floor !== undefined && least <= tolerance.floor) {
       fail(
@@ -103,7 +104,7 @@ function rangeByTolerance(band: Band, question: NominalQuestion, known: KnownTol
       );
     }
     const nominalAt = (x: number, which: string): number =>
-      notes.add(nominalFromLimit(x, tolerance, side, `${which}nominal by the ${end} limit`, unit));
+      notes.add(nominalFromLimit(x, tolerance, side, rule, `${which}nominal by the ${end} limit`, unit));
     const lowest = nominalAt(least, question.resolution === undefined ? '' : 'lowest ');
     return { lowest, highest: question.resolution === undefined ? lowest : nominalAt(greatest, 'highest ') };
   };

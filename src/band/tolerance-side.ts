@@ -3,25 +3,47 @@ import type { Sides, Tolerance } from './tolerance.js';
 /** One side of a tolerance: below or above the nominal. */
 export type Side = keyof Sides;
 
+/** How the parts of one side make its limit. */
+export type SideKind = 'relative' | 'absolute' | 'sum' | 'greater';
+
+/** One side of a checked tolerance, ready to be applied. */
+export interface SideRule {
+  readonly kind: SideKind;
+  /** 1 − r below, 1 + r above. */
+  readonly factor: number;
+  /** −a below, +a above. */
+  readonly offset: number;
+}
+
 /** What a part of a tolerance says of one side: nothing where that side is unlimited. */
 export function sideOf(part: number | Sides | undefined, side: Side): number | undefined {
   return typeof part === 'object' ? part[side] : part;
 }
 
-/** How far a limit lies from its nominal where an absolute part has a say. */
-export function joinedTolerance(nominal: number, relative: number, absolute: number, combine: Tolerance['combine']) {
-  const part = relative * Math.abs(nominal);
-  return combine === 'sum' ? part + absolute : Math.max(part, absolute);
+/** The parts that a tolerance states for one side, by their symbols in a formula. */
+export function partsOf(tolerance: Tolerance, side: Side): Record<string, number> {
+  const r = sideOf(tolerance.relative, side);
+  const a = sideOf(tolerance.absolute, side);
+  return { ...(r === undefined ? {} : { r }), ...(a === undefined ? {} : { a }) };
 }
 
-/** The limit of one side, before a floor; nothing where that side is unlimited. */
-export function limitOf(nominal: number, tolerance: Tolerance, side: Side): number | undefined {
-  const relative = sideOf(tolerance.relative, side);
-  const absolute = sideOf(tolerance.absolute, side);
+/** The rule of one side of a checked tolerance; nothing where that side is unlimited. */
+export function sideRule({ relative, absolute, combine }: Tolerance, side: Side): SideRule | undefined {
+  const r = sideOf(relative, side);
+  const a = sideOf(absolute, side);
+  if (r === undefined && a === undefined) return undefined;
   const sign = side === 'below' ? -1 : 1;
-  if (absolute !== undefined) {
-    return nominal + sign * joinedTolerance(nominal, relative ?? 0, absolute, tolerance.combine);
-  }
-  // N·(1 − r) and not N − r·N: the difference of two near numbers would lose the digits of a small limit.
-  return relative === undefined ? undefined : nominal * (1 + sign * (nominal < 0 ? -relative : relative));
+  const kind = a === undefined ? 'relative' : r === undefined ? 'absolute' : (combine as 'sum' | 'greater');
+  return { kind, factor: 1 + sign * (r ?? 0), offset: sign * (a ?? 0) };
+}
+
+/**
+ * The limit that a rule sets, before a floor.
+ * N·(1 − r) and not N − r·N: the difference of two near numbers would lose the digits of a small limit.
+ */
+export function limitBy({ kind, factor, offset }: SideRule, nominal: number): number {
+  if (kind !== 'greater') return nominal * factor + offset;
+  return offset < 0 || factor < 1
+    ? Math.min(nominal * factor, nominal + offset)
+    : Math.max(nominal * factor, nominal + offset);
 }

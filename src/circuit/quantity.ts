@@ -1,4 +1,4 @@
-import { requireChoice } from '../checks/index.js';
+import { fail } from '../checks/index.js';
 
 /** A quantity in which RF output is read or limited: rms current, rms voltage or power. */
 export type Quantity = 'power' | 'current' | 'voltage';
@@ -11,5 +11,6 @@ export const quantityUnits = { power: 'W', current: 'A', voltage: 'V' } as const
 
 /** One of the three quantities, or an error. */
 export function requireQuantity(value: Quantity, path: string): Quantity {
-  return requireChoice(value, path, ['power', 'current', 'voltage']);
+  if (value === 'power' || value === 'current' || value === 'voltage') return value;
+  return fail('unknown-choice', path, value, 'must be one of: power, current, voltage');
 }

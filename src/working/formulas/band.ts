@@ -10,6 +10,33 @@ export const limitBelowRelativeFormula = {
   source: 'definition',
 } as const satisfies Formula;
 
+export const limitBelowAbsoluteFormula = {
+  id: 'limit-below-absolute',
+  symbol: 'x_lower',
+  expression: 'N - a',
+  unit: 'any',
+  inputs: { N: 'any', a: 'any' },
+  source: 'definition',
+} as const satisfies Formula;
+
+export const limitBelowSumFormula = {
+  id: 'limit-below-sum',
+  symbol: 'x_lower',
+  expression: 'N * (1 - r) - a',
+  unit: 'any',
+  inputs: { N: 'any', r: '1', a: 'any' },
+  source: 'definition',
+} as const satisfies Formula;
+
+export const limitBelowGreaterFormula = {
+  id: 'limit-below-greater',
+  symbol: 'x_lower',
+  expression: 'min(N * (1 - r), N - a)',
+  unit: 'any',
+  inputs: { N: 'any', r: '1', a: 'any' },
+  source: 'definition',
+} as const satisfies Formula;
+
 export const limitAboveRelativeFormula = {
   id: 'limit-above-relative',
   symbol: 'x_upper',
@@ -19,39 +46,30 @@ export const limitAboveRelativeFormula = {
   source: 'definition',
 } as const satisfies Formula;
 
-export const limitBelowFormula = {
-  id: 'limit-below',
-  symbol: 'x_lower',
-  expression: 'N - d',
-  unit: 'any',
-  inputs: { N: 'any', d: 'any' },
-  source: 'definition',
-} as const satisfies Formula;
-
-export const limitAboveFormula = {
-  id: 'limit-above',
+export const limitAboveAbsoluteFormula = {
+  id: 'limit-above-absolute',
   symbol: 'x_upper',
-  expression: 'N + d',
+  expression: 'N + a',
   unit: 'any',
-  inputs: { N: 'any', d: 'any' },
+  inputs: { N: 'any', a: 'any' },
   source: 'definition',
 } as const satisfies Formula;
 
-export const toleranceGreaterFormula = {
-  id: 'tolerance-greater',
-  symbol: 'd',
-  expression: 'max(r * abs(N), a)',
+export const limitAboveSumFormula = {
+  id: 'limit-above-sum',
+  symbol: 'x_upper',
+  expression: 'N * (1 + r) + a',
   unit: 'any',
-  inputs: { r: '1', N: 'any', a: 'any' },
+  inputs: { N: 'any', r: '1', a: 'any' },
   source: 'definition',
 } as const satisfies Formula;
 
-export const toleranceSumFormula = {
-  id: 'tolerance-sum',
-  symbol: 'd',
-  expression: 'r * abs(N) + a',
+export const limitAboveGreaterFormula = {
+  id: 'limit-above-greater',
+  symbol: 'x_upper',
+  expression: 'max(N * (1 + r), N + a)',
   unit: 'any',
-  inputs: { r: '1', N: 'any', a: 'any' },
+  inputs: { N: 'any', r: '1', a: 'any' },
   source: 'definition',
 } as const satisfies Formula;
 
@@ -118,12 +136,12 @@ export const nominalFromLowerFormula = {
   source: 'definition',
 } as const satisfies Formula;
 
-export const nominalFromUpperFormula = {
-  id: 'nominal-from-upper',
+export const nominalFromLowerAbsoluteFormula = {
+  id: 'nominal-from-lower-absolute',
   symbol: 'N',
-  expression: 'x / (1 + r)',
+  expression: 'x + a',
   unit: 'any',
-  inputs: { x: 'any', r: '1' },
+  inputs: { x: 'any', a: 'any' },
   source: 'definition',
 } as const satisfies Formula;
 
@@ -136,19 +154,37 @@ export const nominalFromLowerSumFormula = {
   source: 'definition',
 } as const satisfies Formula;
 
-export const nominalFromUpperSumFormula = {
-  id: 'nominal-from-upper-sum',
+export const nominalFromLowerGreaterFormula = {
+  id: 'nominal-from-lower-greater',
   symbol: 'N',
-  expression: '(x - a) / (1 + r)',
+  expression: 'max(x / (1 - r), x + a)',
   unit: 'any',
   inputs: { x: 'any', a: 'any', r: '1' },
   source: 'definition',
 } as const satisfies Formula;
 
-export const nominalFromLowerGreaterFormula = {
-  id: 'nominal-from-lower-greater',
+export const nominalFromUpperFormula = {
+  id: 'nominal-from-upper',
   symbol: 'N',
-  expression: 'max(x / (1 - r), x + a)',
+  expression: 'x / (1 + r)',
+  unit: 'any',
+  inputs: { x: 'any', r: '1' },
+  source: 'definition',
+} as const satisfies Formula;
+
+export const nominalFromUpperAbsoluteFormula = {
+  id: 'nominal-from-upper-absolute',
+  symbol: 'N',
+  expression: 'x - a',
+  unit: 'any',
+  inputs: { x: 'any', a: 'any' },
+  source: 'definition',
+} as const satisfies Formula;
+
+export const nominalFromUpperSumFormula = {
+  id: 'nominal-from-upper-sum',
+  symbol: 'N',
+  expression: '(x - a) / (1 + r)',
   unit: 'any',
   inputs: { x: 'any', a: 'any', r: '1' },
   source: 'definition',

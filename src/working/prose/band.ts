@@ -3,40 +3,58 @@ import type { Prose } from './prose.js';
 /** Prose of the formulas of band/, by formula identifier. */
 export const bandProse: Readonly<Record<string, Prose>> = {
   'limit-below-relative': {
-    title: 'Limit below a nominal, relative tolerance',
+    title: 'Lower limit, relative tolerance',
     meanings: { x_lower: 'lower limit', N: 'nominal value', r: 'tolerance below the nominal, a fraction of it' },
-    note: 'Of a negative nominal it is the upper limit.',
+  },
+  'limit-below-absolute': {
+    title: 'Lower limit, absolute tolerance',
+    meanings: { x_lower: 'lower limit', N: 'nominal value', a: 'tolerance below the nominal, in its unit' },
+  },
+  'limit-below-sum': {
+    title: 'Lower limit, sum of a relative and an absolute tolerance',
+    meanings: {
+      x_lower: 'lower limit',
+      N: 'nominal value',
+      r: 'tolerance below the nominal, a fraction of it',
+      a: 'tolerance below the nominal, in its unit',
+    },
+  },
+  'limit-below-greater': {
+    title: 'Lower limit, greater of a relative and an absolute tolerance',
+    meanings: {
+      x_lower: 'lower limit',
+      N: 'nominal value',
+      r: 'tolerance below the nominal, a fraction of it',
+      a: 'tolerance below the nominal, in its unit',
+    },
+    note: 'The wider of both limits holds.',
   },
   'limit-above-relative': {
-    title: 'Limit above a nominal, relative tolerance',
+    title: 'Upper limit, relative tolerance',
     meanings: { x_upper: 'upper limit', N: 'nominal value', r: 'tolerance above the nominal, a fraction of it' },
-    note: 'Of a negative nominal it is the lower limit.',
   },
-  'limit-below': {
-    title: 'Limit below a nominal',
-    meanings: { x_lower: 'lower limit', N: 'nominal value', d: 'tolerance below the nominal, in its unit' },
+  'limit-above-absolute': {
+    title: 'Upper limit, absolute tolerance',
+    meanings: { x_upper: 'upper limit', N: 'nominal value', a: 'tolerance above the nominal, in its unit' },
   },
-  'limit-above': {
-    title: 'Limit above a nominal',
-    meanings: { x_upper: 'upper limit', N: 'nominal value', d: 'tolerance above the nominal, in its unit' },
-  },
-  'tolerance-greater': {
-    title: 'The greater of a relative and an absolute tolerance',
+  'limit-above-sum': {
+    title: 'Upper limit, sum of a relative and an absolute tolerance',
     meanings: {
-      d: 'tolerance, in the unit of the nominal',
-      r: 'relative tolerance, a fraction of the nominal',
+      x_upper: 'upper limit',
       N: 'nominal value',
-      a: 'absolute tolerance',
+      r: 'tolerance above the nominal, a fraction of it',
+      a: 'tolerance above the nominal, in its unit',
     },
   },
-  'tolerance-sum': {
-    title: 'The sum of a relative and an absolute tolerance',
+  'limit-above-greater': {
+    title: 'Upper limit, greater of a relative and an absolute tolerance',
     meanings: {
-      d: 'tolerance, in the unit of the nominal',
-      r: 'relative tolerance, a fraction of the nominal',
+      x_upper: 'upper limit',
       N: 'nominal value',
-      a: 'absolute tolerance',
+      r: 'tolerance above the nominal, a fraction of it',
+      a: 'tolerance above the nominal, in its unit',
     },
+    note: 'The wider of both limits holds.',
   },
   'limit-at-floor': {
     title: 'Lower limit, raised to a physical floor',
@@ -71,9 +89,9 @@ export const bandProse: Readonly<Record<string, Prose>> = {
     title: 'Nominal from its lower limit, relative tolerance',
     meanings: { N: 'nominal value', x: 'lower limit', r: 'relative tolerance, a fraction of the nominal' },
   },
-  'nominal-from-upper': {
-    title: 'Nominal from its upper limit, relative tolerance',
-    meanings: { N: 'nominal value', x: 'upper limit', r: 'relative tolerance, a fraction of the nominal' },
+  'nominal-from-lower-absolute': {
+    title: 'Nominal from its lower limit, absolute tolerance',
+    meanings: { N: 'nominal value', x: 'lower limit', a: 'absolute tolerance' },
   },
   'nominal-from-lower-sum': {
     title: 'Nominal from its lower limit, sum of a relative and an absolute tolerance',
@@ -83,23 +101,29 @@ export const bandProse: Readonly<Record<string, Prose>> = {
       a: 'absolute tolerance',
       r: 'relative tolerance, a fraction of the nominal',
     },
-    note: 'Also for an absolute tolerance alone, with r = 0.',
-  },
-  'nominal-from-upper-sum': {
-    title: 'Nominal from its upper limit, sum of a relative and an absolute tolerance',
-    meanings: {
-      N: 'nominal value',
-      x: 'upper limit',
-      a: 'absolute tolerance',
-      r: 'relative tolerance, a fraction of the nominal',
-    },
-    note: 'Also for an absolute tolerance alone, with r = 0.',
   },
   'nominal-from-lower-greater': {
     title: 'Nominal from its lower limit, greater of a relative and an absolute tolerance',
     meanings: {
       N: 'nominal value',
       x: 'lower limit',
+      a: 'absolute tolerance',
+      r: 'relative tolerance, a fraction of the nominal',
+    },
+  },
+  'nominal-from-upper': {
+    title: 'Nominal from its upper limit, relative tolerance',
+    meanings: { N: 'nominal value', x: 'upper limit', r: 'relative tolerance, a fraction of the nominal' },
+  },
+  'nominal-from-upper-absolute': {
+    title: 'Nominal from its upper limit, absolute tolerance',
+    meanings: { N: 'nominal value', x: 'upper limit', a: 'absolute tolerance' },
+  },
+  'nominal-from-upper-sum': {
+    title: 'Nominal from its upper limit, sum of a relative and an absolute tolerance',
+    meanings: {
+      N: 'nominal value',
+      x: 'upper limit',
       a: 'absolute tolerance',
       r: 'relative tolerance, a fraction of the nominal',
     },
