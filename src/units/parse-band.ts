@@ -39,12 +39,13 @@ const shape = 'must be a band such as "843 mA to 1133 mA", "≤ 150 mA", "≥ 10
  */
 export function parseBand(text: string, options: QuantityOptions = {}): ParsedBand {
   const path = options.path ?? 'band';
-  const sides = requirePhrase(text, path, shape).split(' to ');
-  const [first = '', second] = sides.map(readSide);
-  if (sides.length > 2) fail('text-malformed', path, text, shape);
+  const [firstText = '', secondText, excess] = requirePhrase(text, path, shape).split(' to ');
+  if (excess !== undefined) fail('text-malformed', path, text, shape);
+  const first = readSide(firstText);
+  const second = secondText === undefined ? undefined : readSide(secondText);
   const read = (quantity: string) => parseQuantity(quantity, { ...options, path });
   if (second === undefined) {
-    if (first === '' || first.comparison === '') {
+    if (first.comparison === '') {
       return fail('text-malformed', path, text, shape, 'Write the unit on both sides, with the word "to" between.');
     }
     const { value, ...kind } = read(first.quantity);
@@ -52,7 +53,7 @@ export function parseBand(text: string, options: QuantityOptions = {}): ParsedBa
       ? { upper: value, ...(first.excluded ? { upperExcluded: true } : {}), ...kind }
       : { lower: value, ...(first.excluded ? { lowerExcluded: true } : {}), ...kind };
   }
-  if (first === '' || first.comparison === '<' || second.comparison === '>') fail('text-malformed', path, text, shape);
+  if (first.comparison === '<' || second.comparison === '>') fail('text-malformed', path, text, shape);
   const { value: lower, ...kind } = readLower(first.quantity, second.quantity, text, path, read);
   const { value: upper, ...upperKind } = read(second.quantity);
   if (kind.quantity !== upperKind.quantity) {
@@ -96,7 +97,7 @@ interface Side {
 }
 
 function readSide(text: string): Side {
-  const [sign = ''] = /^([<>]=?|[≤≥])?/.exec(text) ?? [];
+  const sign = /^([<>]=?|[≤≥])/.exec(text)?.[0] ?? '';
   const comparison = sign === '' ? '' : sign === '≤' || sign[0] === '<' ? '<' : '>';
   return { comparison, excluded: sign === '<' || sign === '>', quantity: text.slice(sign.length) };
 }

@@ -1,5 +1,6 @@
 import type { Check } from './check.js';
 import { curveChecks } from './curve.checks.js';
+import { unitsChecks } from './units.checks.js';
 
 /** Every published check: the tests, `npm run checks` and the documentation read this one list. */
-export const checks: readonly Check[] = [...curveChecks];
+export const checks: readonly Check[] = [...curveChecks, ...unitsChecks];
