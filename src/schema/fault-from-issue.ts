@@ -35,7 +35,6 @@ export function faultsFromIssue(issue: Issue, above: readonly PropertyKey[] = []
     case 'too_small':
     case 'too_big':
       if (issue.origin === 'string') return [faultOf('text-unsuitable', place, input, needed)];
-      if (issue.origin === 'array') return [faultOf('wrong-count', place, input, needed)];
       return [faultOf('out-of-range', place, input, needed)];
     case 'invalid_format':
       return [faultOf('text-unsuitable', place, input, needed)];

@@ -1,3 +1,6 @@
+export { type ReadingsCsvOptions, readReadingsCsv, safeReadReadingsCsv } from './csv/read-readings-csv.js';
+export { informativeColumns, type ReadingsColumn, readingsColumns } from './csv/readings-columns.js';
+export type { Delimiter } from './csv/split-csv.js';
 export type { DocumentLimits } from './document-limits.js';
 export type { ParseResult } from './fault-list.js';
 export { type JsonSchema, jsonSchemaOf } from './json-schema-of.js';

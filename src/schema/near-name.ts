@@ -18,15 +18,25 @@ function simplified(name: string): string {
   return name.toLowerCase().replace(/[\s_-]/g, '');
 }
 
-/** Levenshtein distance: insertions, deletions and substitutions that turn one text into the other. */
+/** Insertions, deletions, substitutions and exchanges of neighbours that turn one text into the other. */
 function editDistance(a: string, b: string): number {
+  let earlier: number[] = [];
   let row = Array.from({ length: b.length + 1 }, (_, j) => j);
   for (let i = 1; i <= a.length; i++) {
     const next = [i];
     for (let j = 1; j <= b.length; j++) {
       const substituted = (row[j - 1] as number) + (a[i - 1] === b[j - 1] ? 0 : 1);
-      next.push(Math.min(substituted, (row[j] as number) + 1, (next[j - 1] as number) + 1));
+      const exchanged = i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1];
+      next.push(
+        Math.min(
+          substituted,
+          (row[j] as number) + 1,
+          (next[j - 1] as number) + 1,
+          exchanged ? (earlier[j - 2] as number) + 1 : Number.POSITIVE_INFINITY,
+        ),
+      );
     }
+    earlier = row;
     row = next;
   }
   return row[b.length] as number;

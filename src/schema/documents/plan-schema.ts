@@ -38,7 +38,7 @@ const feasibilityCheck = members({
   ok: z.boolean(),
   value: number,
   limit: number,
-  message: prose,
+  message: optional(prose),
 });
 
 const point = describeForSchema(

@@ -19,5 +19,8 @@ export function listed<T extends string>(names: readonly T[], what: string): z.Z
     const hint = near === undefined ? undefined : `Did you mean "${near}"?`;
     reporter(payload.issues)('unknown-choice', [], payload.value, `must be ${what} that this library knows`, hint);
   });
-  return z.string().check(z.maxLength(80), check) as unknown as z.ZodMiniType<T, string>;
+  return z.string().check(z.maxLength(80, 'must have at most 80 characters'), check) as unknown as z.ZodMiniType<
+    T,
+    string
+  >;
 }

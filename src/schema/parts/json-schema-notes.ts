@@ -10,6 +10,7 @@ export interface SchemaNote {
   readonly pattern?: string;
   readonly minimum?: number;
   readonly maximum?: number;
+  readonly minItems?: number;
   readonly exclusiveMinimum?: number;
 }
 

@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { describeForSchema } from './json-schema-notes.js';
 import { type Report, reporter } from './report-fault.js';
 
 /** An object with these members and no others. The message of a member too many lists the known ones, for a hint. */
@@ -12,7 +13,17 @@ export const optional = z.exactOptional;
 
 /** A list, with the least number of entries it must have. */
 export function list<S extends z.core.SomeType>(entry: S, least = 0): z.ZodMiniArray<S> {
-  return least === 0 ? z.array(entry) : z.array(entry).check(z.minLength(least));
+  if (least === 0) return z.array(entry);
+  const longEnough = z.check<unknown[]>(({ value, issues }) => {
+    if (value.length < least)
+      reporter(issues)(
+        'wrong-count',
+        [],
+        value,
+        least === 1 ? 'must have at least one entry' : `must have at least ${least} entries`,
+      );
+  });
+  return describeForSchema(z.array(entry).check(longEnough as never), { minItems: least });
 }
 
 /**

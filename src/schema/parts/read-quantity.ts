@@ -1,6 +1,7 @@
 import type { Fault } from '../../checks/index.js';
 import type { Quantity } from '../../circuit/index.js';
 import { safeParseQuantity } from '../../units/index.js';
+import { finite } from './members.js';
 import type { QuantityRule } from './quantity-pattern.js';
 import type { Report } from './report-fault.js';
 
@@ -11,8 +12,9 @@ export function readQuantity(
   rule: QuantityRule,
   report: Report,
 ): number | undefined {
-  if (typeof input !== 'number' && typeof input !== 'string') return undefined;
-  const value = typeof input === 'number' ? input : readText(input, rule);
+  // What is neither was reported where its type is checked.
+  if (typeof input !== 'string' && finite(input) === undefined) return undefined;
+  const value = typeof input === 'string' ? readText(input, rule) : (input as number);
   if (typeof value !== 'number') {
     report(value.code, path, input, value.requirement, value.hint);
     return undefined;

@@ -32,7 +32,9 @@ export function readSetting(
   }
   const { minimum, maximum } = scale as { minimum?: unknown; maximum?: unknown };
   const [lowest, highest] = [finite(minimum), finite(maximum)];
-  const inside = watts >= (lowest ?? watts) && watts <= (highest ?? watts);
+  // A scale that is upside down was reported itself.
+  const reversed = lowest !== undefined && highest !== undefined && lowest > highest;
+  const inside = reversed || (watts >= (lowest ?? watts) && watts <= (highest ?? watts));
   if (watts > 0 && inside) return watts;
   const range = lowest === undefined || highest === undefined ? 'on the scale' : `from ${lowest} to ${highest} W`;
   report(watts > 0 ? 'setting-outside-scale' : 'not-positive', path, input, `must be ${range}`);
@@ -46,6 +48,7 @@ function readLevel(
   report: Report,
 ): Setting | undefined {
   const names = levels.filter((level) => typeof level === 'string');
+  if (names.length === 0) return undefined;
   if (typeof input === 'string' && names.includes(input)) return input;
   const near = names.includes(String(input)) ? String(input) : nearName(String(input), names);
   report(

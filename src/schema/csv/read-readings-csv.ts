@@ -1,0 +1,90 @@
+import type { Fault } from '../../checks/index.js';
+import type { MonitorReading, Phase, Reading, Readings } from '../../procedure/index.js';
+import { defaultLimits } from '../document-limits.js';
+import { failure, faultOf, type ParseResult, unwrap } from '../fault-list.js';
+import { safeParseReadings } from '../parse-readings.js';
+import { findDelimiter, readHeader } from './read-header.js';
+import { readRow } from './read-row.js';
+import { type Delimiter, plainLines, splitCsv } from './split-csv.js';
+
+/** What a sheet of readings does not say itself. */
+export interface ReadingsCsvOptions {
+  /** Who read. */
+  readonly by?: string;
+  /** When, as text. */
+  readonly date?: string;
+  /** Free text. */
+  readonly note?: string;
+  /** State of the unit where a row does not say it; `as-found` unless stated. */
+  readonly phase?: Phase;
+  /** What separates cells; the one that fits the header unless stated. */
+  readonly delimiter?: Delimiter;
+  /** Longest text, in characters; 67 108 864 (64 Mi) unless stated. */
+  readonly maximumLength?: number;
+}
+
+/**
+ * Reads a sheet of readings from CSV text. Byte-order mark, any line ends, quoted cells, and commas, semicolons or tabs
+ * between cells are read. Every number has a unit, in its cell or in the header: `reading [mA]`. A row without a
+ * reading is not a reading. Rows of the monitor have the point `monitor` and the resistance in the column `set`.
+ *
+ * @param text CSV with a header
+ * @param options Who read and when, and how the text is to be understood
+ * @returns Readings in SI units
+ * @throws CalculationError with all faults in `faults`, each with line and column: `csv-malformed`, `unknown-member`,
+ * `missing-member`, `duplicate`, `contradiction`, `unknown-choice`, `negative`, `text-unsuitable`, and the codes of
+ * `parseQuantity`, such as `unit-missing` and `number-malformed`
+ */
+export function readReadingsCsv(text: string, options?: ReadingsCsvOptions): Readings {
+  return unwrap(safeReadReadingsCsv(text, options));
+}
+
+/**
+ * Reads a sheet of readings from CSV text, and says what is wrong where it cannot: the twin of `readReadingsCsv`.
+ *
+ * @param text CSV with a header
+ * @param options Who read and when, and how the text is to be understood
+ * @returns `{ ok: true, value }`, or `{ ok: false, faults }` with all faults
+ */
+export function safeReadReadingsCsv(text: string, options: ReadingsCsvOptions = {}): ParseResult<Readings> {
+  if (typeof text !== 'string') {
+    return failure([faultOf('wrong-type', '', text, 'must be text', 'Decode bytes as UTF-8 first.')]);
+  }
+  const longest = options.maximumLength ?? defaultLimits.maximumLength;
+  if (text.length > longest) {
+    return failure([faultOf('too-large', '', text.length, `must have at most ${longest} characters`)]);
+  }
+  const plain = plainLines(text);
+  const split = splitCsv(plain, options.delimiter ?? findDelimiter(plain));
+  const [first, ...rows] = split.rows;
+  const { header, faults: headerFaults } = readHeader(first?.cells ?? [], first?.line ?? 1);
+  const faults: Fault[] = [...split.faults, ...headerFaults];
+  const readings: Reading[] = [];
+  const monitor: MonitorReading[] = [];
+  // Without its columns, or with cells that are cut wrongly, what the rows say cannot be told.
+  if (header.has('point') && header.has('reading') && split.faults.length === 0) {
+    for (const row of rows) {
+      const { content, faults: rowFaults } = readRow(
+        row,
+        header,
+        first?.cells.length ?? 0,
+        options.phase ?? 'as-found',
+      );
+      for (const fault of rowFaults) faults.push(fault);
+      if (content === undefined) continue;
+      if ('reading' in content) readings.push(content.reading);
+      else monitor.push(content.monitor);
+    }
+  }
+  const { by, date, note } = options;
+  const document = {
+    schema: 'esu-limits/readings',
+    version: 1,
+    ...{ note, by, date },
+    readings: faults.length === 0 ? readings : [],
+    ...(faults.length === 0 && monitor.length > 0 ? { monitor } : {}),
+  };
+  const result = safeParseReadings(document);
+  if (faults.length === 0) return result;
+  return failure(result.ok ? faults : [...faults, ...result.faults]);
+}

@@ -1,0 +1,62 @@
+/** A column of a sheet of readings. */
+export interface ReadingsColumn {
+  /** Name in the header; capitals, blanks, hyphens and underscores make no difference. */
+  readonly name: string;
+  /** What stands in it. */
+  readonly holds: string;
+}
+
+/** Columns of a sheet of readings that are read. A unit may stand in square brackets after the name: `reading [mA]`. */
+export const readingsColumns = [
+  { name: 'point', holds: 'Identifier or number of the point in the plan, or the word monitor.' },
+  { name: 'set', holds: 'In a row of the monitor: the resistance that was set, or open.' },
+  {
+    name: 'reading',
+    holds: 'What the instrument showed, with its unit; in a row of the monitor, what its display showed.',
+  },
+  { name: 'display', holds: 'What the display of the generator showed, with its unit.' },
+  { name: 'peak voltage', holds: 'Peak voltage, with its unit.' },
+  { name: 'phase', holds: 'as-found or as-left.' },
+  { name: 'after interruption', holds: 'yes when the supply was interrupted and restored just before the reading.' },
+  { name: 'mode unchanged', holds: 'yes or no, after an interruption.' },
+  { name: 'note', holds: 'Free text.' },
+] as const satisfies readonly ReadingsColumn[];
+
+/** Name of a column that is read. */
+export type ReadingsColumnName = (typeof readingsColumns)[number]['name'];
+
+/** Columns that a worksheet prints for the technician; they are not read. */
+export const informativeColumns = [
+  'number',
+  'output',
+  'mode',
+  'setting',
+  'load',
+  'load on the bench',
+  'wanted load',
+  'connection',
+  'leads',
+  'instrument',
+  'range',
+  'quantity',
+  'unit',
+  'nominal',
+  'expected',
+  'expected power',
+  'expected current',
+  'expected voltage',
+  'expected peak voltage',
+  'expected peak current',
+  'limits',
+  'limits from',
+  'lower',
+  'upper',
+  'lower limit',
+  'upper limit',
+  'activation',
+  'longest activation',
+  'pause',
+  'feasible',
+  'warnings',
+  'cautions',
+] as const;
