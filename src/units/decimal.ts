@@ -55,6 +55,20 @@ export function stripZeros({ digits, exponent }: Decimal): Decimal {
     : { digits: BigInt(significant), exponent: exponent + all.length - significant.length };
 }
 
+/** Digits with their point, or with an exponent where the point would be far away. */
+export function decimalText({ digits, exponent }: Decimal): string {
+  const all = String(digits);
+  const magnitude = all.length - 1 + exponent;
+  if (digits === 0n) return exponent < 0 ? `0.${'0'.repeat(-exponent)}` : '0';
+  if (magnitude > 20 || magnitude < -7) {
+    const significant = all.length > 20 ? all.replace(/0+$/, '') : all;
+    return `${significant[0]}${significant.length > 1 ? '.' : ''}${significant.slice(1)}e${magnitude}`;
+  }
+  if (exponent >= 0) return all + '0'.repeat(exponent);
+  const padded = all.padStart(1 - exponent, '0');
+  return `${padded.slice(0, exponent)}.${padded.slice(exponent)}`;
+}
+
 function tenTo(power: number): bigint {
   return 10n ** BigInt(power);
 }

@@ -1,5 +1,7 @@
 import { fail, requireChoice } from '../checks/index.js';
-import { type DisplayUnit, type FormatOptions, fittingPrefix, formatQuantity } from './format-quantity.js';
+import { fittingPrefix } from './choose-prefix.js';
+import type { DisplayUnit, FormatOptions } from './format-options.js';
+import { formatQuantity } from './format-quantity.js';
 import type { ParsedBand } from './parse-band.js';
 import { parseQuantity } from './parse-quantity.js';
 

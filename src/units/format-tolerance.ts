@@ -1,5 +1,6 @@
 import { fail, requireChoice, requireFinite, requireNonNegative } from '../checks/index.js';
-import { type DisplayUnit, formatQuantity } from './format-quantity.js';
+import type { DisplayUnit } from './format-options.js';
+import { formatQuantity } from './format-quantity.js';
 import type { ParsedSides, ParsedTolerance } from './parsed-tolerance.js';
 import { unitVocabulary } from './vocabulary.js';
 

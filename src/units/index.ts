@@ -1,6 +1,6 @@
-export type { ParseResult } from './faults.js';
 export { type BandFormatOptions, formatBand } from './format-band.js';
-export { type DisplayUnit, type FormatOptions, formatQuantity } from './format-quantity.js';
+export type { DisplayUnit, FormatOptions } from './format-options.js';
+export { formatQuantity } from './format-quantity.js';
 export { formatTolerance, type ToleranceFormatOptions } from './format-tolerance.js';
 export { type ParsedBand, parseBand, safeParseBand } from './parse-band.js';
 export {
@@ -19,6 +19,7 @@ export {
   parseVoltage,
 } from './parse-kinds.js';
 export { parseQuantity } from './parse-quantity.js';
+export type { ParseResult } from './parse-result.js';
 export { parseTolerance, safeParseTolerance, type ToleranceOptions } from './parse-tolerance.js';
 export type { ParsedSides, ParsedTolerance } from './parsed-tolerance.js';
 export { type ParsedQuantity, type QuantityOptions, safeParseQuantity } from './safe-parse-quantity.js';

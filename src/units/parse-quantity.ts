@@ -1,4 +1,4 @@
-import { unwrap } from './faults.js';
+import { unwrap } from './parse-result.js';
 import { type ParsedQuantity, type QuantityOptions, safeParseQuantity } from './safe-parse-quantity.js';
 
 /**

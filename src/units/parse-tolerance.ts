@@ -1,6 +1,6 @@
 import { fail } from '../checks/index.js';
-import { attempt, type ParseResult } from './faults.js';
 import { parseQuantity } from './parse-quantity.js';
+import { attempt, type ParseResult } from './parse-result.js';
 import type { ParsedSides, ParsedTolerance } from './parsed-tolerance.js';
 import { requirePhrase } from './phrase.js';
 import type { ParsedQuantity } from './safe-parse-quantity.js';

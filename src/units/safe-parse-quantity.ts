@@ -1,14 +1,7 @@
 import { alignDecimals, decimalOf, decimalToNumber } from './decimal.js';
-import {
-  continuesNumber,
-  type ParseResult,
-  type Refusal,
-  refuse,
-  refuseForm,
-  refuseKind,
-  refuseNumber,
-  refuseUnit,
-} from './faults.js';
+import { type ParseResult, type Refusal, refuse } from './parse-result.js';
+import { continuesNumber, refuseNumber } from './refuse-number.js';
+import { refuseForm, refuseKind, refuseUnit } from './refuse-unit.js';
 import { type NumberToken, scanNumber } from './scan-number.js';
 import { findSpelling, type Spelling, splitForm, trimBlanks } from './spellings.js';
 import type { QuantityForm, QuantityKind, SiUnit } from './vocabulary.js';

@@ -39,7 +39,7 @@ export function add(a: Fraction, b: Fraction): Fraction {
   };
 }
 
-export function subtract(a: Fraction, b: Fraction): Fraction {
+function subtract(a: Fraction, b: Fraction): Fraction {
   return add(a, { numerator: -b.numerator, denominator: b.denominator });
 }
 
