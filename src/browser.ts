@@ -1,2 +1,5 @@
 export * from './index.js';
-export * from './procedure/index.js';
+export * from './report/index.js';
+// units/ has a type of this name too; a script in a page sees neither.
+export type { ParseResult } from './schema/index.js';
+export * from './schema/index.js';

@@ -11,6 +11,8 @@ export async function useInBrowser(folder, consumers, executablePath) {
   const server = await serve({
     '/': ['text/html', readFileSync(join(consumers, 'browser/page.html'))],
     '/page.js': ['text/javascript', readFileSync(join(consumers, 'browser/page.js'))],
+    '/sheet.json': ['application/json', readFileSync(join(consumers, 'sheet.json'))],
+    '/bench.json': ['application/json', readFileSync(join(consumers, 'bench.json'))],
     '/esu-limits.browser.js': [
       'text/javascript',
       readFileSync(join(folder, 'node_modules/esu-limits/dist/esu-limits.browser.js')),
@@ -25,6 +27,9 @@ export async function useInBrowser(folder, consumers, executablePath) {
       if (message.type() === 'error') faults.push(message.text());
     });
     await page.goto(`http://127.0.0.1:${server.address().port}/`);
+    await page.waitForSelector('#report[data-done]', { timeout: 20_000 }).catch(() => {
+      faults.push('the script did not come to its end');
+    });
     const text = (await page.locator('#report').textContent()).trim();
     if (faults.length > 0) throw new StageFailure(`the page reported\n${faults.join('\n')}`);
     if (text !== expected) throw new StageFailure(`expected\n${expected}\nbut the page shows\n${text}`);
@@ -35,7 +40,7 @@ export async function useInBrowser(folder, consumers, executablePath) {
 }
 
 function serve(files) {
-  const policy = "default-src 'none'; script-src 'self'";
+  const policy = "default-src 'none'; script-src 'self'; connect-src 'self'";
   const server = createServer((request, response) => {
     const file = files[request.url];
     if (!file) {

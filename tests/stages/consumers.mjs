@@ -41,16 +41,22 @@ function link(dependency, folder) {
 }
 
 async function useFromTypeScript(folder) {
-  const project = join(folder, 'typescript');
-  cpSync(join(consumers, 'typescript'), project, { recursive: true });
+  const project = projectOf('typescript', folder);
   await command(process.execPath, [realpathSync('node_modules/typescript/bin/tsc'), '-p', '.'], { cwd: project });
   expectReport(await command(process.execPath, ['out/main.js'], { cwd: project }));
 }
 
 async function useFromCommonJs(folder) {
-  const project = join(folder, 'commonjs');
-  cpSync(join(consumers, 'commonjs'), project, { recursive: true });
+  const project = projectOf('commonjs', folder);
   expectReport(await command(process.execPath, ['main.js'], { cwd: project }));
+}
+
+/** A copy of a consumer, with the documents that it reads. */
+function projectOf(name, folder) {
+  const project = join(folder, name);
+  cpSync(join(consumers, name), project, { recursive: true });
+  for (const document of ['sheet.json', 'bench.json']) cpSync(join(consumers, document), join(project, document));
+  return project;
 }
 
 /** Each consumer prints what it computed; every kind of project must print the same. */

@@ -4,7 +4,7 @@ import { spawn } from 'node:child_process';
 /** Thrown by a stage that fails: the message is what a person should read. */
 export class StageFailure extends Error {}
 
-/** Runs a program; its output is shown only when it fails. Resolves with the output. */
+/** Runs a program; what it says is shown only when it fails. Resolves with its standard output. */
 export function command(program, args, options = {}) {
   return new Promise((resolve, reject) => {
     const child = spawn(program, args, {
@@ -13,16 +13,18 @@ export function command(program, args, options = {}) {
       ...options,
     });
     let output = '';
+    let all = '';
     child.stdout.on('data', (text) => {
       output += text;
+      all += text;
     });
     child.stderr.on('data', (text) => {
-      output += text;
+      all += text;
     });
     child.on('error', (error) => reject(new StageFailure(`${program}: ${error.message}`)));
     child.on('close', (code) => {
       if (code === 0) resolve(output);
-      else reject(new StageFailure(`${output.trimEnd()}\n${program} ${args.join(' ')}: exit code ${code}`));
+      else reject(new StageFailure(`${all.trimEnd()}\n${program} ${args.join(' ')}: exit code ${code}`));
     });
   });
 }
