@@ -20,8 +20,7 @@ export function faultOf(
 /** The unhappy result; a list without end is cut, and says so. */
 export function failure(faults: readonly Fault[]): { readonly ok: false; readonly faults: readonly Fault[] } {
   if (faults.length <= mostFaults) return { ok: false, faults };
-  const more = faults.length - mostFaults;
-  const last = faultOf('too-many-faults', '', faults.length, `${more} more faults are not listed`);
+  const last = faultOf('too-many-faults', '', 'more faults', `further faults than these ${mostFaults} are not listed`);
   return { ok: false, faults: [...faults.slice(0, mostFaults), last] };
 }
 

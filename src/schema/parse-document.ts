@@ -70,7 +70,7 @@ function validate<T>(schema: z.ZodMiniType<T>, value: unknown): ParseResult<T> {
   if (result !== undefined) {
     return { ok: false, faults: result.error.issues.flatMap((issue) => faultsFromIssue(issue)).map(asNewerVersion) };
   }
-  const further = faultOf('too-many-faults', '', value, 'further faults are not listed, because there are too many');
+  const further = faultOf('too-many-faults', '', value, 'further faults than these are not listed');
   const start = safely(() => schema.safeParse(startOfLists(value), { reportInput: true }));
   return { ok: false, faults: [...(start?.error?.issues ?? []).flatMap((issue) => faultsFromIssue(issue)), further] };
 }

@@ -59,7 +59,7 @@ export function findDelimiter(text: string): Delimiter {
   const first = /^\s*(.*)/.exec(text)?.[1] ?? '';
   const count = (delimiter: Delimiter): number => {
     const cells = splitCsv(first, delimiter).rows[0]?.cells ?? [];
-    return cells.filter((cell) => known.has(splitUnit(cell).plain)).length;
+    return cells.map((cell) => splitUnit(cell).plain).filter((name) => known.has(name) || informative.has(name)).length;
   };
   const delimiters: readonly Delimiter[] = [',', ';', '\t'];
   return delimiters.reduce((best, delimiter) => (count(delimiter) > count(best) ? delimiter : best));

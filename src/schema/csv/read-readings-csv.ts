@@ -1,6 +1,6 @@
 import type { Fault } from '../../checks/index.js';
 import type { MonitorReading, Phase, Reading, Readings } from '../../procedure/index.js';
-import { defaultLimits } from '../document-limits.js';
+import { defaultLimits, mostFaults } from '../document-limits.js';
 import { failure, faultOf, type ParseResult, unwrap } from '../fault-list.js';
 import { safeParseReadings } from '../parse-readings.js';
 import { findDelimiter, readHeader } from './read-header.js';
@@ -64,6 +64,7 @@ export function safeReadReadingsCsv(text: string, options: ReadingsCsvOptions = 
   // Without its columns, or with cells that are cut wrongly, what the rows say cannot be told.
   if (header.has('point') && header.has('reading') && split.faults.length === 0) {
     for (const row of rows) {
+      if (faults.length > mostFaults) break;
       const { content, faults: rowFaults } = readRow(
         row,
         header,

@@ -25,10 +25,10 @@ export function splitCsv(
     line += 1;
     for (const cell of cells) for (const character of cell) if (character === '\n') line++;
   }
-  const faults = errors.map((error) => {
-    const at = lines[error.row ?? 0] ?? 1;
+  const broken = [...new Set(errors.map((error) => error.row ?? 0))];
+  const faults = broken.map((row) => {
     const requirement = 'must close every quotation mark that it opens, and double those inside a cell';
-    return faultOf('csv-malformed', `line ${at}`, (data[error.row ?? 0] ?? []).join(delimiter), requirement);
+    return faultOf('csv-malformed', `line ${lines[row] ?? 1}`, (data[row] ?? []).join(delimiter), requirement);
   });
   const rows = data.map((cells, i) => ({ line: lines[i] as number, cells: cells.map(trimmed) }));
   return { rows: rows.filter(({ cells }) => cells.some((cell) => cell !== '')), faults };
