@@ -14,6 +14,7 @@ const built = await tally.stage('build', () => command('npm', ['run', '--silent'
 await tally.counted('vitest', runVitest);
 await tally.stage('published checks', () => command('npm', ['run', '--silent', 'checks']));
 await tally.stage('dead code', () => command('npm', ['run', '--silent', 'knip']));
+await tally.stage('API pages', () => command('npm', ['run', '--silent', 'api']));
 
 if (built) {
   await runExamples(tally);
