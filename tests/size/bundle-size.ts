@@ -21,7 +21,7 @@ export async function bundleSize(source: string, external: readonly string[] = [
     format: 'esm',
     target: 'es2022',
     platform: 'neutral',
-    mainFields: ['module', 'main'],
+    mainFields: ['browser', 'module', 'main'],
     external: [...external],
     metafile: true,
     write: false,
