@@ -27,7 +27,7 @@ export const loneFiles: Readonly<Record<string, number>> = {
 
 /** Rooms that may import packages, and which. Every other room imports none. */
 export const allowedPackages: Readonly<Record<string, readonly string[]>> = {
-  schema: ['zod/mini', 'papaparse'],
+  schema: ['zod', 'papaparse'],
   model: ['mathjs'],
 };
 
