@@ -22,8 +22,10 @@ import { checkBand } from './check-band.js';
  */
 export function convertBand(band: Band, conversion: Conversion): Band {
   const { lower, upper } = checkQuantityBand(band);
+  // 0 stands in for an absent limit, so that a wrong conversion is an error even then.
+  const convertedLower = convertQuantity(lower ?? 0, conversion);
   return bandOf(
-    lower === undefined ? undefined : convertQuantity(lower, conversion),
+    lower === undefined ? undefined : convertedLower,
     upper === undefined ? undefined : convertQuantity(upper, conversion),
   );
 }

@@ -1,4 +1,4 @@
-import { type Conversion, explainConversion } from '../circuit/index.js';
+import { type Conversion, convertQuantity, explainConversion } from '../circuit/index.js';
 import type { Step } from '../working/index.js';
 import { type Band, bandOf } from './band.js';
 import { checkQuantityBand } from './convert-band.js';
@@ -21,6 +21,8 @@ import type { ExplainedBand } from './explain-band-around.js';
  */
 export function explainConvertBand(band: Band, conversion: Conversion): ExplainedBand {
   const { lower, upper } = checkQuantityBand(band);
+  // A wrong conversion is an error even where there is no limit to convert.
+  convertQuantity(0, conversion);
   const working: Step[] = [];
   const convert = (limit: number | undefined, subscript: string): number | undefined => {
     if (limit === undefined) return undefined;
