@@ -1,0 +1,6 @@
+import { expMinusHalfSquare } from '../special/exp-minus-half-square.js';
+
+/** Density of the standard normal distribution. */
+export function normalDensity(z: number): number {
+  return expMinusHalfSquare(z) / Math.sqrt(2 * Math.PI);
+}

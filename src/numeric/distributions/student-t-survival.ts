@@ -1,0 +1,22 @@
+import { requireDegreesOfFreedom } from '../require-degrees-of-freedom.js';
+import { gammaHalfRatio } from '../special/gamma-half-ratio.js';
+import { studentTail } from '../special/student-tail.js';
+import { studentLogarithm, studentWeight } from '../special/student-weight.js';
+import { normalSurvival } from './normal-survival.js';
+
+/**
+ * Probability that Student's t with ν degrees of freedom exceeds t: the upper tail, with full relative accuracy.
+ *
+ * @param t Any number
+ * @param degreesOfFreedom Greater than 0, whole or not, or infinite (the normal distribution)
+ * @source NIST DLMF 8.17(ii): half of I_x(ν/2, ½) with x = ν/(ν + t²)
+ */
+export function studentTSurvival(t: number, degreesOfFreedom: number): number {
+  requireDegreesOfFreedom(degreesOfFreedom);
+  if (t < 0) return 1 - studentTSurvival(-t, degreesOfFreedom);
+  if (degreesOfFreedom === Number.POSITIVE_INFINITY) return normalSurvival(t);
+  if (t === Number.POSITIVE_INFINITY) return 0;
+  const a = degreesOfFreedom / 2;
+  const ratio = gammaHalfRatio(a) / Math.sqrt(Math.PI);
+  return studentTail(a, studentLogarithm(t, degreesOfFreedom), studentWeight(t, degreesOfFreedom), ratio);
+}
