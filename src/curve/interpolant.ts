@@ -97,8 +97,10 @@ export function interpolant({ loads, powers }: Columns, interpolation: Interpola
       : logarithmic
         ? p1 * Math.exp(cubicLog(rises[i]!, h, m1, m2, Math.log(load / r1) / h))
         : cubic(p1, p2, h, m1, m2, (load - r1) / h, (r2 - load) / h);
-    // Rounding must not carry a monotone stretch past its knots.
-    return p1 < p2 ? Math.max(p1, Math.min(p2, value)) : Math.max(p2, Math.min(p1, value));
+    // Rounding must not carry a monotone stretch past its knots. The product is negative only for such a value, so that
+    // the processor has nothing to guess; asking which knot is higher would cost as much as the whole cubic.
+    if ((value - p1) * (p2 - value) < 0) return Math.abs(value - p1) < Math.abs(value - p2) ? p1 : p2;
+    return value;
   };
 
   return { loads, powers, logarithmic, cubic: isCubic, secants, slopes, locate, along, power };
