@@ -7,10 +7,11 @@ const n = 20_000;
 const powers = logUniform(n, 1, 400, 1);
 const loads = logUniform(n, 10, 5000, 2);
 const relative = 0.2;
+const tolerance = { relative };
 
 /** Lower and upper limit of the current, one point a call. */
 function byLibrary(power: number, load: number): [number, number] {
-  const { lower, upper } = convertBand(bandAround(power, { relative }), { from: 'power', to: 'current', load });
+  const { lower, upper } = convertBand(bandAround(power, tolerance), { from: 'power', to: 'current', load });
   return [lower!, upper!];
 }
 
