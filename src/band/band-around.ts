@@ -1,7 +1,7 @@
 import { fail, requireFinite, requireResult } from '../checks/index.js';
 import { type Band, bandOf } from './band.js';
 import { checkTolerance } from './check-tolerance.js';
-import type { Tolerance } from './tolerance.js';
+import type { Sides, Tolerance } from './tolerance.js';
 import { limitBy, sideRule } from './tolerance-side.js';
 
 /**
@@ -26,10 +26,15 @@ import { limitBy, sideRule } from './tolerance-side.js';
  * ```
  */
 export function bandAround(nominal: number, tolerance: Tolerance): Band {
+  const { relative, absolute, floor } = tolerance;
+  // By far the most common tolerance, a fraction alike on both sides, passes all checks below: one limit may be a call
+  // of millions.
+  if (absolute === undefined && floor === undefined && relative !== undefined && isPlain(nominal, relative)) {
+    return { lower: nominal * (1 - relative), upper: nominal * (1 + relative) };
+  }
   requireFinite(nominal, 'nominal');
   checkTolerance(tolerance);
-  const { floor } = tolerance;
-  if (nominal < 0 && tolerance.relative !== undefined) {
+  if (nominal < 0 && relative !== undefined) {
     fail('negative', 'nominal', nominal, 'must be 0 or more where the tolerance is a fraction of it');
   }
   if (floor !== undefined && nominal < floor) fail('out-of-range', 'nominal', nominal, `must not lie below ${floor}`);
@@ -38,4 +43,8 @@ export function bandAround(nominal: number, tolerance: Tolerance): Band {
   let lower = below && requireResult(limitBy(below, nominal), 'lower');
   if (lower !== undefined && floor !== undefined && lower < floor) lower = floor;
   return bandOf(lower, above && requireResult(limitBy(above, nominal), 'upper'));
+}
+
+function isPlain(nominal: number, relative: number | Sides): relative is number {
+  return typeof relative === 'number' && relative >= 0 && relative <= 1 && nominal >= 0 && nominal < 1e300;
 }

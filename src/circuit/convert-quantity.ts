@@ -1,11 +1,6 @@
-import { requireNonNegative, requirePositive } from '../checks/index.js';
-import { currentFromPower } from './current-from-power.js';
-import { currentFromVoltage } from './current-from-voltage.js';
-import { powerFromCurrent } from './power-from-current.js';
-import { powerFromVoltage } from './power-from-voltage.js';
+import { requireNonNegative, requirePositive, requirePositiveResult } from '../checks/index.js';
 import { type Quantity, requireQuantity } from './quantity.js';
-import { voltageFromCurrent } from './voltage-from-current.js';
-import { voltageFromPower } from './voltage-from-power.js';
+import { rootOfProduct, rootOfRatio } from './roots.js';
 
 /** From which quantity to which, at which load. */
 export interface Conversion {
@@ -39,8 +34,12 @@ export function convertQuantity(value: number, { from, to, load }: Conversion): 
   requireQuantity(from, 'from');
   requireQuantity(to, 'to');
   if (value === 0) return 0;
-  if (from === to) return value;
-  if (from === 'power') return to === 'current' ? currentFromPower(value, load) : voltageFromPower(value, load);
-  if (from === 'current') return to === 'power' ? powerFromCurrent(value, load) : voltageFromCurrent(value, load);
-  return to === 'power' ? powerFromVoltage(value, load) : currentFromVoltage(value, load);
+  return from === to ? value : requirePositiveResult(converted(value, from, to, load), to);
+}
+
+/** The arithmetic of the six functions between two quantities, whose checks are not repeated here. */
+function converted(value: number, from: Quantity, to: Quantity, load: number): number {
+  if (from === 'power') return to === 'current' ? rootOfRatio(value, load) : rootOfProduct(value, load);
+  if (from === 'current') return to === 'power' ? value * load * value : value * load;
+  return to === 'power' ? (value / load) * value : value / load;
 }
