@@ -2,6 +2,7 @@
 // built package. Ends with exit code 1 when a goal is missed or values differ.
 import { spawnSync } from 'node:child_process';
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { availableParallelism, loadavg } from 'node:os';
 import { basename } from 'node:path';
 import { buildSync } from 'esbuild';
 import { tableOf } from './table.mjs';
@@ -31,6 +32,11 @@ for (const name of files) {
   process.stderr.write(result.stderr);
   if (result.status === 0) rows.push(...JSON.parse(result.stdout));
   else broken = true;
+}
+const [load] = loadavg();
+const cores = availableParallelism();
+if (load > cores + 1) {
+  console.error(`The machine was busy (load ${load.toFixed(1)} on ${cores} cores): do not rely on these times.`);
 }
 console.log(asJson ? JSON.stringify(rows, null, 2) : tableOf(rows));
 if (broken || files.length === 0 || rows.some((row) => row.met === false)) process.exitCode = 1;
