@@ -2,7 +2,7 @@ import { cpSync, existsSync } from 'node:fs';
 import { defineConfig } from 'tsup';
 
 /** One entry for the core, one for each room worth importing alone, and the two edges. */
-const rooms = ['working', 'circuit', 'units', 'band', 'curve', 'procedure', 'report', 'schema', 'model'];
+const rooms = ['working', 'circuit', 'units', 'band', 'curve', 'uncertainty', 'procedure', 'report', 'schema', 'model'];
 
 const entry = Object.fromEntries([
   ['index', 'src/index.ts'],

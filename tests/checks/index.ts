@@ -2,7 +2,14 @@ import { bandChecks } from './band.checks.js';
 import type { Check } from './check.js';
 import { circuitChecks } from './circuit.checks.js';
 import { curveChecks } from './curve.checks.js';
+import { uncertaintyChecks } from './uncertainty.checks.js';
 import { unitsChecks } from './units.checks.js';
 
 /** Every published check: the tests, `npm run checks` and the documentation read this one list. */
-export const checks: readonly Check[] = [...circuitChecks, ...bandChecks, ...curveChecks, ...unitsChecks];
+export const checks: readonly Check[] = [
+  ...circuitChecks,
+  ...bandChecks,
+  ...curveChecks,
+  ...unitsChecks,
+  ...uncertaintyChecks,
+];

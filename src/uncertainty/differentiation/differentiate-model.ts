@@ -1,0 +1,134 @@
+import { CalculationError, fail, requireResult } from '../../checks/index.js';
+import type { UncertainInput } from '../uncertain-input.js';
+import { numberArithmetic } from './arithmetic.js';
+import { type Derivatives, differentiate } from './directional.js';
+import type { AnalyticModel, ArithmeticModel, DifferentiationMethod, Model, OrdinaryModel, Values } from './model.js';
+import { type Taylor, taylorArithmetic } from './taylor.js';
+
+/** A model that can be evaluated, and differentiated along a direction in the space of its inputs. */
+export interface DifferentiableModel {
+  readonly method: DifferentiationMethod;
+  readonly evaluate: (x: Values) => number;
+  /** Partial derivative with respect to an input, in the unit of the model over the unit of the input. */
+  readonly sensitivity: (name: string) => number;
+  /** Derivatives of `t ↦ model(x + t·direction)` at t = 0; inputs without a direction stay. */
+  readonly along: (direction: Readonly<Record<string, number>>) => Derivatives;
+}
+
+/** Brings the three forms of a model to one, around the values of the inputs. */
+export function differentiable(model: Model, inputs: Readonly<Record<string, UncertainInput>>): DifferentiableModel {
+  const names = Object.keys(inputs);
+  const values: Record<string, number> = {};
+  for (const name of names) values[name] = (inputs[name] as UncertainInput).value;
+  if (typeof model === 'function') return ordinary(model, values, names, inputs);
+  return 'arithmetic' in model ? forward(model, values, names) : analytic(model, values, names);
+}
+
+/** A model as a function of numbers, unguarded. */
+export function numberFunction(model: Model): (x: Values) => number {
+  if (typeof model === 'function') return model;
+  if ('arithmetic' in model) return (x) => model.arithmetic(x, numberArithmetic);
+  return model.evaluate;
+}
+
+/** A model as a function of numbers that never returns what is not finite. */
+export function evaluatorOf(model: Model): (x: Values) => number {
+  const f = numberFunction(model);
+  return (x) => {
+    const y = guarded(f, x);
+    return typeof y === 'number' && Number.isFinite(y) ? y : refuse(y, x);
+  };
+}
+
+function guarded(f: (x: Values) => number, x: Values): number {
+  try {
+    return f(x);
+  } catch (error) {
+    if (error instanceof CalculationError) throw error;
+    return fail('function-not-finite', 'model', String(error), `must not throw at ${show(x)}`);
+  }
+}
+
+function refuse(y: unknown, x: Values): never {
+  return fail('function-not-finite', 'model', y, `must be a finite number at ${show(x)}`);
+}
+
+function show(x: Values): string {
+  const entries = Object.entries(x).slice(0, 8);
+  return entries.map(([name, value]) => `${name} = ${value}`).join(', ');
+}
+
+function shifted(
+  values: Values,
+  names: readonly string[],
+  direction: Readonly<Record<string, number>>,
+  t: number,
+): Values {
+  const x: Record<string, number> = {};
+  for (const name of names) x[name] = (values[name] as number) + t * (direction[name] ?? 0);
+  return x;
+}
+
+function analytic(model: AnalyticModel, values: Values, names: readonly string[]): DifferentiableModel {
+  const evaluate = evaluatorOf(model);
+  return {
+    method: 'analytic',
+    evaluate,
+    sensitivity: (name) => {
+      const given = Object.hasOwn(model.sensitivities, name) ? model.sensitivities[name] : undefined;
+      if (given === undefined)
+        fail('wrong-type', `model.sensitivities.${name}`, given, 'must be a function of the inputs');
+      return requireResult(guarded(given, values), `model.sensitivities.${name}`);
+    },
+    // Higher derivatives are found from the model itself; the first stays as the caller gives it.
+    along: (direction) => differentiate((t) => numberAt(model.evaluate, shifted(values, names, direction, t))),
+  };
+}
+
+/** Values off the middle may not exist; the differences try a smaller step then. */
+function numberAt(f: (x: Values) => number, x: Values): number {
+  try {
+    return f(x);
+  } catch {
+    return Number.NaN;
+  }
+}
+
+function ordinary(
+  model: OrdinaryModel,
+  values: Values,
+  names: readonly string[],
+  inputs: Readonly<Record<string, UncertainInput>>,
+): DifferentiableModel {
+  const along = (direction: Readonly<Record<string, number>>): Derivatives =>
+    differentiate((t) => numberAt(model, shifted(values, names, direction, t)));
+  return {
+    method: 'extrapolated differences',
+    evaluate: evaluatorOf(model),
+    sensitivity: (name) => {
+      const { value, standardUncertainty } = inputs[name] as UncertainInput;
+      // Without an uncertainty the value itself sets the scale of the step.
+      const scale = standardUncertainty > 0 ? standardUncertainty : Math.abs(value) * 1e-3 || 1e-3;
+      return along({ [name]: scale }).first / scale;
+    },
+    along,
+  };
+}
+
+function forward(model: ArithmeticModel, values: Values, names: readonly string[]): DifferentiableModel {
+  const along = (direction: Readonly<Record<string, number>>): Taylor => {
+    const x: Record<string, Taylor> = {};
+    for (const name of names) x[name] = [values[name] as number, direction[name] ?? 0, 0, 0];
+    const y = model.arithmetic(x, taylorArithmetic);
+    return typeof y === 'number' ? [y, 0, 0, 0] : y;
+  };
+  return {
+    method: 'forward mode',
+    evaluate: evaluatorOf(model),
+    sensitivity: (name) => requireResult(along({ [name]: 1 })[1], `model, derivative by ${name}`),
+    along: (direction) => {
+      const [, c1, c2, c3] = along(direction);
+      return { first: c1, second: 2 * c2, third: 6 * c3, firstError: 0 };
+    },
+  };
+}
