@@ -1,3 +1,4 @@
+import { requireInteger } from '../../checks/index.js';
 import type { QuadratureRule } from './gauss-legendre.js';
 
 /** Rules once computed: they depend on nothing but the count. */
@@ -15,7 +16,7 @@ const rules = new Map<number, QuadratureRule>();
 export function gaussHermite(count: number): QuadratureRule {
   const known = rules.get(count);
   if (known !== undefined) return known;
-  const rule = computeRule(count);
+  const rule = computeRule(requireInteger(count, 'count', 1, 200));
   rules.set(count, rule);
   return rule;
 }
@@ -29,10 +30,12 @@ function computeRule(count: number): QuadratureRule {
   for (let found = 0; found < Math.floor(count / 2); high -= step) {
     if (orthonormal(count, high).value * orthonormal(count, high - step).value > 0) continue;
     const node = zeroNear(count, high - step / 2);
-    const { before } = orthonormal(count, node);
+    const { value, before } = orthonormal(count, node);
+    // The node is rounded; far out the weight at the zero itself differs by many units in the last place.
+    const rest = -value / (Math.sqrt(count) * before);
     nodes[found] = -node;
     nodes[count - 1 - found] = node;
-    weights[found] = weights[count - 1 - found] = 1 / (count * before * before);
+    weights[found] = weights[count - 1 - found] = (1 - 2 * node * rest) / (count * before * before);
     found++;
   }
   if (count % 2 === 1) weights[(count - 1) / 2] = 1 / (count * orthonormal(count, 0).before ** 2);

@@ -1,4 +1,4 @@
-import { fail, requireAscending } from '../../checks/index.js';
+import { fail, requireAscending, requireNonNegative } from '../../checks/index.js';
 import { kronrodStretch, type Stretch } from './kronrod-stretch.js';
 import { mapRange } from './map-range.js';
 
@@ -27,8 +27,9 @@ export interface Integral {
  * Integral of a function over a finite or infinite range, by Gauss–Kronrod rules on stretches of which the worst is
  * halved until the sum of the errors is small enough.
  *
- * An infinite range is mapped by x = t/(1 − t²), or from one end by x = t/(1 − t): a narrow peak far from 0 or from the
- * finite end must be named by breakpoints, or it may be missed, as by any rule that samples.
+ * The outermost stretches of an infinite range are mapped to finite ones, about the last breakpoint or about 0, in which
+ * one is a natural step. A peak that is narrow beside its stretch can be missed, as by any rule that samples: name its
+ * place, and better its flanks, by breakpoints.
  *
  * @param f The integrand: finite everywhere inside the range
  * @param from Lower limit, or −infinity
@@ -50,13 +51,14 @@ export function integrate(
     return { ...reversed, value: -reversed.value };
   }
   const { relative = 1e-10, absolute = 0, maximumEvaluations = 20_000, breakpoints = [] } = options;
-  const map = mapRange(from, to);
-  const ends = [from, ...breakpoints, to];
-  requireAscending(ends, 'breakpoints');
-  const cuts = ends.map(map.inverse);
+  requireNonNegative(relative, 'relative');
+  requireNonNegative(absolute, 'absolute');
+  const cuts = [from, ...breakpoints, to];
+  requireAscending(cuts, 'breakpoints');
   const stretches: Stretch[] = [];
   for (let i = 1; i < cuts.length; i++) {
-    stretches.push(kronrodStretch(f, map, cuts[i - 1] as number, cuts[i] as number));
+    const map = mapRange(cuts[i - 1] as number, cuts[i] as number);
+    stretches.push(kronrodStretch(f, map, map.start, map.end));
   }
   let evaluations = 21 * stretches.length;
   for (;;) {
@@ -76,8 +78,8 @@ export function integrate(
     stretches.splice(
       stretches.indexOf(worst),
       1,
-      kronrodStretch(f, map, worst.from, middle),
-      kronrodStretch(f, map, middle, worst.to),
+      kronrodStretch(f, worst.map, worst.from, middle),
+      kronrodStretch(f, worst.map, middle, worst.to),
     );
     evaluations += 42;
   }

@@ -4,6 +4,7 @@ import type { RangeMap } from './map-range.js';
 
 /** A stretch of the range, in the mapped variable, with its integral. */
 export interface Stretch {
+  readonly map: RangeMap;
   readonly from: number;
   readonly to: number;
   readonly value: number;
@@ -46,5 +47,5 @@ export function kronrodStretch(f: (x: number) => number, map: RangeMap, from: nu
   }
   const difference = Math.abs(kronrod - gauss);
   const damped = spread === 0 ? difference : spread * Math.min(1, ((200 * difference) / spread) ** 1.5);
-  return { from, to, value: kronrod * half, error: Math.max(Math.min(damped, difference), 1e-15 * size) * half };
+  return { map, from, to, value: kronrod * half, error: Math.max(Math.min(damped, difference), 1e-15 * size) * half };
 }
