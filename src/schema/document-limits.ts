@@ -9,5 +9,5 @@ export interface DocumentLimits {
 export const defaultLimits: Required<DocumentLimits> = { maximumLength: 2 ** 26, maximumDepth: 64 };
 
 /** Most values in one document, and most faults that are listed for one. */
-export const mostValues = 5_000_000;
+export const mostValues = 10_000_000;
 export const mostFaults = 1000;

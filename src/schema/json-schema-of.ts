@@ -14,6 +14,11 @@ export type JsonSchema = { readonly [keyword: string]: unknown };
  * @param name Name of the document
  * @returns JSON Schema, draft 2020-12
  * @throws CalculationError `unknown-choice`
+ * @example
+ * ```ts
+ * import { jsonSchemaOf } from 'esu-limits/schema';
+ * jsonSchemaOf('bench')['$id']; // → "urn:esu-limits:bench:1"
+ * ```
  */
 export function jsonSchemaOf(name: DocumentName): JsonSchema {
   requireChoice(name, 'name', documentNames);

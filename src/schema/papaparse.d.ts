@@ -1,4 +1,4 @@
-/** The little of the CSV reader that is used here. Its own types bring those of Node along, which the source does without. */
+/** The little of the CSV reader and writer that is used here. Its own types bring those of Node along, which the source does without. */
 declare module 'papaparse' {
   interface ParseError {
     readonly type: string;
@@ -15,6 +15,7 @@ declare module 'papaparse' {
       text: string,
       options: ParseOptions,
     ): { readonly data: readonly (readonly string[])[]; readonly errors: readonly ParseError[] };
+    unparse(rows: readonly (readonly (string | number)[])[], options: { readonly newline: string }): string;
   };
   export default Papa;
 }

@@ -9,6 +9,18 @@ import { parseDocument } from './parse-document.js';
  * @param input Plain data, such as parsed JSON
  * @returns The document, copied
  * @throws CalculationError with all faults in `faults`, each with code, path, what was received and a hint
+ * @example
+ * ```ts
+ * import { parseBench } from 'esu-limits/schema';
+ * const bench = parseBench({
+ *   schema: 'esu-limits/bench',
+ *   version: 1,
+ *   name: 'Invented bench',
+ *   instrument: { name: 'Meter', reads: [{ quantity: 'current', ranges: [{ maximum: '2 A', resolution: '1 mA' }] }] },
+ *   loads: [{ id: 'R500', resistance: '0.5 kohm', powerRating: '250 W' }],
+ * });
+ * bench.loads; // → [{ "id": "R500", "resistance": 500, "powerRating": 250 }]
+ * ```
  */
 export function parseBench(input: unknown): Bench {
   return unwrap(safeParseBench(input));
@@ -19,6 +31,12 @@ export function parseBench(input: unknown): Bench {
  *
  * @param input Plain data, such as parsed JSON
  * @returns `{ ok: true, value }`, or `{ ok: false, faults }` with all faults
+ * @example
+ * ```ts
+ * import { safeParseBench } from 'esu-limits/schema';
+ * const result = safeParseBench({ schema: 'esu-limits/bench', version: 2 });
+ * result.ok ? [] : result.faults.map((fault) => fault.code); // → ["newer-version"]
+ * ```
  */
 export function safeParseBench(input: unknown): ParseResult<Bench> {
   return parseDocument<Bench>('bench', benchSchema, input);

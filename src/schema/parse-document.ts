@@ -1,39 +1,46 @@
 import type * as z from 'zod/mini';
 import type { Fault } from '../checks/index.js';
-import type { DocumentLimits } from './document-limits.js';
 import { faultsFromIssue } from './fault-from-issue.js';
 import { failure, faultOf, type ParseResult } from './fault-list.js';
 import { nearName } from './near-name.js';
 import { type DocumentName, documentNames, documentVersion } from './parts/header.js';
 import { plainCopy } from './plain-copy.js';
 
-/** Reads a document of a known kind from any value: copies it, looks at what it says it is, and validates it. */
-export function parseDocument<T>(
+/** Reads a document of a known kind from any value, which is copied first: it may be hostile. */
+export function parseDocument<T>(name: DocumentName, schema: z.ZodMiniType<T>, input: unknown): ParseResult<T> {
+  const { value, faults } = plainCopy(input);
+  if (value === undefined && faults.length > 0) return failure(faults);
+  return parsePlain(name, schema, value, faults);
+}
+
+/**
+ * Reads a document of a known kind from plain data, which it may change: looks at what it says it is, and validates it.
+ * `before` are the faults that were found on the way here.
+ */
+export function parsePlain<T>(
   name: DocumentName,
   schema: z.ZodMiniType<T>,
-  input: unknown,
-  limits?: DocumentLimits,
+  value: unknown,
+  before: readonly Fault[] = [],
 ): ParseResult<T> {
-  const { value, faults } = plainCopy(input, limits);
-  if (value === undefined && faults.length > 0) return failure(faults);
   const stranger = headerFault(name, value);
-  if (stranger !== undefined) return failure([...faults, stranger]);
+  if (stranger !== undefined) return failure([...before, stranger]);
   // A pointer to a JSON Schema, which editors put in, says nothing about the document.
   if (isObject(value)) delete value['$schema'];
   const read = validate(schema, value);
-  if (read.ok && faults.length === 0) return read;
-  return failure(read.ok ? faults : [...faults, ...withoutRepeats(read.faults, faults)]);
+  if (read.ok && before.length === 0) return read;
+  return failure(read.ok ? before : [...before, ...withoutRepeats(read.faults, before)]);
 }
 
 /** The kind that a value says it is; a fault when it says none or an unknown one. */
 export function documentName(value: unknown): DocumentName | Fault {
-  const known = documentNames.map((name) => `esu-limits/${name}`);
+  const known = documentNames.map((entry) => `esu-limits/${entry}`);
   if (!isObject(value)) return faultOf('wrong-type', '', value, 'must be an object with the members of a document');
   const { schema } = value;
   const requirement = `must be one of: ${known.join(', ')}`;
   if (schema === undefined) return faultOf('missing-member', 'schema', schema, requirement);
-  const index = known.indexOf(String(schema));
-  if (typeof schema === 'string' && index >= 0) return documentNames[index] as DocumentName;
+  const name = documentNames.find((entry) => schema === `esu-limits/${entry}`);
+  if (name !== undefined) return name;
   const near = typeof schema === 'string' ? nearName(schema, known) : undefined;
   return faultOf(
     'unknown-document',

@@ -9,6 +9,16 @@ import { parseDocument } from './parse-document.js';
  * @param input Plain data, such as parsed JSON
  * @returns The document, copied
  * @throws CalculationError with all faults in `faults`, each with code, path, what was received and a hint
+ * @example
+ * ```ts
+ * import { parseReadings } from 'esu-limits/schema';
+ * const { readings } = parseReadings({
+ *   schema: 'esu-limits/readings',
+ *   version: 1,
+ *   readings: [{ point: '1', phase: 'as-found', quantity: 'current', value: '489 mA' }],
+ * });
+ * readings[0]?.value; // → 0.489
+ * ```
  */
 export function parseReadings(input: unknown): Readings {
   return unwrap(safeParseReadings(input));

@@ -1,5 +1,5 @@
 import type { Fault } from '../checks/index.js';
-import { type DocumentLimits, defaultLimits, mostFaults, mostValues } from './document-limits.js';
+import { defaultLimits, mostFaults, mostValues } from './document-limits.js';
 import { faultOf } from './fault-list.js';
 import { pathText } from './path-text.js';
 import { unsafeNameRequirement, unsafeNames } from './unsafe-names.js';
@@ -8,11 +8,8 @@ import { unsafeNameRequirement, unsafeNames } from './unsafe-names.js';
  * Copies any value into plain lists and objects, so that nothing after it meets a getter, a cycle, a depth without end
  * or a name that reaches into a prototype. Members that are undefined count as absent.
  */
-export function plainCopy(
-  input: unknown,
-  limits: DocumentLimits = {},
-): { readonly value: unknown; readonly faults: readonly Fault[] } {
-  const maximumDepth = limits.maximumDepth ?? defaultLimits.maximumDepth;
+export function plainCopy(input: unknown): { readonly value: unknown; readonly faults: readonly Fault[] } {
+  const { maximumDepth } = defaultLimits;
   const faults: Fault[] = [];
   const path: PropertyKey[] = [];
   let values = 0;

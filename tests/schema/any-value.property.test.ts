@@ -75,6 +75,7 @@ const value = (): fc.Arbitrary<unknown> =>
       {},
       true,
     ),
+    fc.constantFrom<unknown>({ toString: '' }, { valueOf: 1, toString: null }, { toJSON: 'x' }, { length: 3 }),
     fc.string({ unit: 'binary' }),
   );
 

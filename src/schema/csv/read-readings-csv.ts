@@ -34,6 +34,13 @@ export interface ReadingsCsvOptions {
  * @throws CalculationError with all faults in `faults`, each with line and column: `csv-malformed`, `unknown-member`,
  * `missing-member`, `duplicate`, `contradiction`, `unknown-choice`, `negative`, `text-unsuitable`, and the codes of
  * `parseQuantity`, such as `unit-missing` and `number-malformed`
+ * @example
+ * ```ts
+ * import { readReadingsCsv } from 'esu-limits/schema';
+ * const text = ['point,reading,display', '1,489 mA,118 W', '2,,'].join('\n');
+ * readReadingsCsv(text).readings.length; // → 1
+ * readReadingsCsv(text).readings[0]?.value; // → 0.489
+ * ```
  */
 export function readReadingsCsv(text: string, options?: ReadingsCsvOptions): Readings {
   return unwrap(safeReadReadingsCsv(text, options));
@@ -45,6 +52,12 @@ export function readReadingsCsv(text: string, options?: ReadingsCsvOptions): Rea
  * @param text CSV with a header
  * @param options Who read and when, and how the text is to be understood
  * @returns `{ ok: true, value }`, or `{ ok: false, faults }` with all faults
+ * @example
+ * ```ts
+ * import { safeReadReadingsCsv } from 'esu-limits/schema';
+ * const result = safeReadReadingsCsv('point;reading\n1;0,489 A');
+ * result.ok ? '' : result.faults[0]?.path; // → "line 2, column 2 (reading)"
+ * ```
  */
 export function safeReadReadingsCsv(text: string, options: ReadingsCsvOptions = {}): ParseResult<Readings> {
   if (typeof text !== 'string') {

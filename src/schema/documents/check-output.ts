@@ -1,5 +1,5 @@
 import type { Output, PublishedRow, TestPoint } from '../../procedure/index.js';
-import { items, type Loose, reportRepeats } from '../parts/members.js';
+import { finite, items, type Loose, reportRepeats } from '../parts/members.js';
 import type { Report } from '../parts/report-fault.js';
 import { readSetting } from '../parts/setting.js';
 
@@ -34,8 +34,10 @@ export function checkOutput(value: NonNullable<Loose<Output>>, report: Report): 
 }
 
 function placeOf(entry: Loose<PublishedRow | TestPoint>): string | undefined {
-  if (entry?.setting === undefined || entry.load === undefined) return undefined;
-  return `${entry.setting} at ${entry.load} ohm`;
+  const load = finite(entry?.load);
+  const setting = entry?.setting;
+  if (load === undefined || (typeof setting !== 'number' && typeof setting !== 'string')) return undefined;
+  return `${setting} at ${load} ohm`;
 }
 
 /** Whether nothing in an output says what to expect at a test point, for certain. */

@@ -20,7 +20,8 @@ export const ruleChoice = crossCheck(
     parameters: optional(z.record(identifier, fraction)),
   }),
   ({ rule, parameters }, report) => {
-    const definition = Object.hasOwn(standardRules, String(rule)) ? standardRules[rule as RuleId] : undefined;
+    const chosen = typeof rule === 'string' && Object.hasOwn(standardRules, rule);
+    const definition = chosen ? standardRules[rule as RuleId] : undefined;
     if (definition === undefined || typeof parameters !== 'object' || parameters === null) return;
     const known = Object.keys(definition.parameters);
     for (const name of Object.keys(parameters)) {
