@@ -20,6 +20,17 @@ export { repeatedReadingsInput } from './inputs/repeated-readings-input.js';
 export { resolutionInput } from './inputs/resolution-input.js';
 export { trapezoidalInput } from './inputs/trapezoidal-input.js';
 export { triangularInput } from './inputs/triangular-input.js';
+export type {
+  AccuracyStatement,
+  CrestFactorAddition,
+  FrequencyAddition,
+  ReadingConditions,
+} from './instruments/accuracy-statement.js';
+export { type CurveReadingInput, curveReadingBudget } from './instruments/curve-reading-budget.js';
+export { type LoadStatement, loadErrors } from './instruments/load-errors.js';
+export { type PowerMeasurement, powerBudget, type StatedReading } from './instruments/power-budget.js';
+export { type ReadingBudget, type ReadingBudgetInput, readingBudget } from './instruments/reading-budget.js';
+export { type ReadingErrors, readingErrors } from './instruments/reading-errors.js';
 export { type AdaptiveOptions, type AdaptiveResult, adaptiveMonteCarlo } from './monte-carlo/adaptive-monte-carlo.js';
 export type { CoverageInterval } from './monte-carlo/coverage-interval.js';
 export { type MonteCarloOptions, type MonteCarloResult, monteCarlo } from './monte-carlo/monte-carlo.js';
@@ -27,5 +38,6 @@ export { numericalTolerance } from './monte-carlo/numerical-tolerance.js';
 export { type Validation, type ValidationInput, validateFirstOrder } from './monte-carlo/validate-first-order.js';
 export { type Contribution, type Propagated, type PropagateOptions, propagate } from './propagate.js';
 export { type PropagatedTogether, propagateAll } from './propagate-all.js';
+export { type RoundedResult, roundUncertainty } from './round-uncertainty.js';
 export type { SecondOrder } from './second-order.js';
 export type { DegreesOfFreedom, Distribution, InputNaming, UncertainInput } from './uncertain-input.js';
