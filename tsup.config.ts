@@ -1,13 +1,10 @@
-import { cpSync, existsSync } from 'node:fs';
+import { cpSync, readFileSync } from 'node:fs';
 import { defineConfig } from 'tsup';
 
-/** One entry for the core, one for each room worth importing alone, and the two edges. */
-const rooms = ['working', 'circuit', 'units', 'band', 'curve', 'uncertainty', 'procedure', 'report', 'schema', 'model'];
-
-const entry = Object.fromEntries([
-  ['index', 'src/index.ts'],
-  ...rooms.map((room) => [room, `src/${room}/index.ts`]).filter(([, path]) => existsSync(path as string)),
-]);
+/** One entry for each room that the package gives out by a sub-path, and the core. */
+const { exports: subPaths } = JSON.parse(readFileSync('package.json', 'utf8')) as { exports: Record<string, unknown> };
+const rooms = Object.keys(subPaths).flatMap((path) => /^\.\/([a-z]+)$/.exec(path)?.[1] ?? []);
+const entry = Object.fromEntries([['index', 'src/index.ts'], ...rooms.map((room) => [room, `src/${room}/index.ts`])]);
 
 export default defineConfig([
   {
@@ -18,9 +15,7 @@ export default defineConfig([
     splitting: true,
     dts: { compilerOptions: { ignoreDeprecations: '6.0' } },
     external: ['mathjs', 'zod', 'papaparse'],
-    onSuccess: async () => {
-      if (existsSync('docs/json-schema')) cpSync('docs/json-schema', 'dist/json-schema', { recursive: true });
-    },
+    onSuccess: async () => cpSync('docs/json-schema', 'dist/json-schema', { recursive: true }),
   },
   {
     entry: { 'esu-limits.browser': 'src/browser.ts' },
