@@ -57,7 +57,6 @@ const ties = [
   [false, true],
   [true, true],
 ] as const;
-const tiesWithoutMiddle = [ties[0], ties[3]] as const;
 
 /**
  * Fits the three-regime model, min(I²·R, P, V²/R), to points by least squares in the logarithm of power.
@@ -147,10 +146,9 @@ function bestSplit(x: Float64Array, y: Float64Array): Split {
     for (let j = i; j <= count; j++) {
       const [low, middle, high] = [i, j - i, count - j];
       const used = Number(low > 0) + Number(middle > 0) + Number(high > 0);
-      if (used > 1 && used >= count) continue;
       const [a, b, c] = [mean(0, 0, i), mean(1, i, j), mean(2, j, count)];
       // A corner may lie between two points, or, where that lowers the sum, at the point beside it.
-      for (const [left, right] of middle > 0 ? ties : tiesWithoutMiddle) {
+      for (const [left, right] of ties) {
         if ((left && low === 0) || (right && high === 0)) continue;
         const xLeft = x[i]!;
         const xRight = x[Math.max(i, j - 1)]!;
@@ -168,7 +166,7 @@ function bestSplit(x: Float64Array, y: Float64Array): Split {
           squares += (y[k]! - Math.min(levels[0]! + x[k]!, levels[1]!, levels[2]! - x[k]!)) ** 2;
         }
         // A further regime must lower the sum by a factor of exp(7.4/ν), ν the degrees of freedom that it leaves:
-        // within a few percent the F test at 1 %. The addend keeps rounding from counting as an improvement.
+        // within a few percent the F test at 1 %; infinite where it leaves none. The addend keeps rounding from counting as an improvement.
         let score = Math.log(squares + count * 1e-26);
         for (let k = 2; k <= used; k++) score += 7.4 / (count - k);
         if (score < best.score) best = { levels, used, squares, score };

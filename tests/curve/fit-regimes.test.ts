@@ -59,6 +59,25 @@ describe('fit of the three-regime model', () => {
     expect(points[1]).toHaveProperty('residual');
   });
 
+  it('does not take a point near a corner for a second point of a regime', () => {
+    // 76 ohm is on the flat; the line of constant current passes 1.3 % above it.
+    const { limits, undetermined } = fitRegimes(at(model, [40, 76, 100, 300, 1000]));
+    expect(limits.power).toBeCloseTo(300, 11);
+    expect(undetermined.map(({ regime }) => regime)).toEqual(['constant-current', 'constant-voltage']);
+  });
+
+  it('does not take a point far above the model for one that supports a regime', () => {
+    // 360 W at 90 ohm lies on the line of 2 A through 80 W at 20 ohm, where the model is held at about 200 W.
+    const { limits, undetermined, warnings } = fitRegimes([
+      { load: 20, power: 80 },
+      { load: 90, power: 360 },
+      ...at(regimeCurve({ power: 200, currentLimit: 2 }), [100, 110, 120, 130, 140, 150, 160, 170, 180, 190, 200]),
+    ]);
+    expect(Object.keys(limits)).toEqual(['power']);
+    expect(undetermined.map(({ regime }) => regime)).toEqual(['constant-current', 'constant-voltage']);
+    expect(warnings).toHaveLength(1);
+  });
+
   it('finds current and voltage limits of a generator that never reaches full power', () => {
     const never = regimeCurve({ power: 300, currentLimit: 1, voltageLimit: 200 });
     const { limits, undetermined } = fitRegimes(at(never, [50, 100, 150, 300, 600, 1200]));

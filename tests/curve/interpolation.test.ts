@@ -146,3 +146,26 @@ describe('straight stretches on linear axes', () => {
     expect(curve.readAt(300).stretch.kind).toBe('constant-power');
   });
 });
+
+describe('rounding beside a knot', () => {
+  // Found by search: without a hold each of these comes out one or two numbers beyond the knot beside it.
+  it.each([
+    ['log-log', [125, 45, 289, 99], 288.99999999999994, 99],
+    ['log-log', [188, 212, 224, 230], 223.99999999999997, 230],
+    ['linear', [7, 252, 102, 1], 7.000000000000002, 252],
+    ['linear', [47, 255, 120, 89], 47.00000000000001, 255],
+    ['monotone-cubic', [33, 231, 155, 160], 33.00000000000001, 231],
+    ['monotone-cubic', [9, 268, 39, 104], 9.000000000000002, 268],
+    ['monotone-cubic-log', [63, 47, 210, 3], 209.99999999999997, 3],
+    ['monotone-cubic-log', [125, 45, 289, 99], 288.99999999999994, 99],
+  ] as const)('does not carry %s past the knot, %j', (interpolation, [r1, p1, r2, p2], load, expected) => {
+    const curve = loadCurve(
+      [
+        { load: r1, power: p1 },
+        { load: r2, power: p2 },
+      ],
+      { interpolation },
+    );
+    expect(curve.powerAt(load)).toBe(expected);
+  });
+});

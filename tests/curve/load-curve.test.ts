@@ -72,6 +72,13 @@ describe.each(interpolations)('a curve read by %s', (interpolation) => {
     }
   });
 
+  it('refuses a load that is not a number, text of a number included', () => {
+    for (const load of ['300', null, undefined, Number.NaN, [300]] as unknown as number[]) {
+      expect(faultOf(() => curve.powerAt(load))).toMatchObject({ code: 'not-a-number', path: 'load' });
+      expect(faultOf(() => curve.readAt(load))).toMatchObject({ code: 'not-a-number', path: 'load' });
+    }
+  });
+
   it('holds the power of the end point where that is asked for', () => {
     const held = loadCurve(points, { interpolation, outside: 'end-power' });
     expect([10, 99, 1801, 1e6].map(held.powerAt)).toEqual([100, 100, 100, 100]);

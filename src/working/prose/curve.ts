@@ -69,12 +69,12 @@ export const curveProse: Readonly<Record<string, Prose>> = {
   'curve-monotone-cubic': {
     title: 'Power between two published points, monotone cubic',
     meanings: { P: 'power in the load', ...knots, ...cubicSlopes, ...positions },
-    note: 'Between two points the curve neither rises above the higher nor falls below the lower one.',
+    note: 'Between two points the curve neither rises above the higher nor falls below the lower one. Slope at a point: weighted harmonic mean of the two neighbouring secants, 0 where they differ in sign; at an end, the one-sided three-point formula, held to 0 or to three times the end secant.',
   },
   'curve-monotone-cubic-log': {
     title: 'Power between two published points, monotone cubic on logarithmic axes',
     meanings: { P: 'power in the load', ...knots, ...cubicSlopes, t: positions.t },
-    note: 'The slopes are those of the logarithm of power against the logarithm of load.',
+    note: 'As the monotone cubic, with the logarithm of power against the logarithm of load: the slopes are exponents.',
   },
   'curve-three-regimes': {
     title: 'Power of a generator that limits current, power and voltage',
