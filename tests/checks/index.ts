@@ -2,6 +2,7 @@ import { bandChecks } from './band.checks.js';
 import type { Check } from './check.js';
 import { circuitChecks } from './circuit.checks.js';
 import { curveChecks } from './curve.checks.js';
+import { numericChecks } from './numeric.checks.js';
 import { uncertaintyChecks } from './uncertainty.checks.js';
 import { unitsChecks } from './units.checks.js';
 
@@ -11,5 +12,6 @@ export const checks: readonly Check[] = [
   ...bandChecks,
   ...curveChecks,
   ...unitsChecks,
+  ...numericChecks,
   ...uncertaintyChecks,
 ];

@@ -12,7 +12,7 @@ export interface Moments {
 /**
  * Count, mean and squares of a series, in two passes: the second, on the deviations, also corrects the mean.
  *
- * Sums run in blocks, so that rounding does not grow with their number.
+ * Sums run in small blocks, whose own sum carries along what it loses: rounding does not grow with the number of values.
  *
  * @param values One value or more
  * @throws CalculationError `wrong-count`
@@ -28,12 +28,14 @@ export function momentsOf(values: ArrayLike<number>): Moments {
   return { count, mean: rough + sum / count, squares: Math.max(0, squares - (sum * sum) / count) };
 }
 
-/** Sum and sum of squares of the differences to a value, in blocks of 256 and four lanes. */
+/** Sum and sum of squares of the differences to a value: blocks of 16 in two lanes, their sums with what is lost. */
 function blockSums(values: ArrayLike<number>, origin: number): { readonly sum: number; readonly squares: number } {
   let sum = 0;
+  let sumLost = 0;
   let squares = 0;
-  for (let from = 0; from < values.length; from += 256) {
-    const to = Math.min(values.length, from + 256);
+  let squaresLost = 0;
+  for (let from = 0; from < values.length; from += 16) {
+    const to = Math.min(values.length, from + 16);
     let s0 = 0;
     let s1 = 0;
     let q0 = 0;
@@ -52,8 +54,16 @@ function blockSums(values: ArrayLike<number>, origin: number): { readonly sum: n
       s0 += a;
       q0 += a * a;
     }
-    sum += s0 + s1;
-    squares += q0 + q1;
+    const part = s0 + s1;
+    const nextSum = sum + part;
+    const virtual = nextSum - sum;
+    sumLost += sum - (nextSum - virtual) + (part - virtual);
+    sum = nextSum;
+    const square = q0 + q1;
+    const nextSquares = squares + square;
+    const virtualSquare = nextSquares - squares;
+    squaresLost += squares - (nextSquares - virtualSquare) + (square - virtualSquare);
+    squares = nextSquares;
   }
-  return { sum, squares };
+  return { sum: sum + sumLost, squares: squares + squaresLost };
 }
