@@ -71,6 +71,7 @@ function headerFault(name: DocumentName, value: unknown): Fault | undefined {
   return undefined;
 }
 
+/** The small zod interprets its schemas and makes no code from text, so that the strictest page may run it. */
 function validate<T>(schema: z.ZodMiniType<T>, value: unknown): ParseResult<T> {
   const result = safely(() => schema.safeParse(value, { reportInput: true }));
   if (result?.success) return { ok: true, value: result.data };

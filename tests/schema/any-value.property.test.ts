@@ -83,7 +83,7 @@ describe('any value ends in a document or in faults, and in nothing else', () =>
   it.each(names)('%s from any value', (name) => {
     fc.assert(
       fc.property(value(), (input) => expectEnd(name, input)),
-      { numRuns: 300 },
+      { numRuns: 200 },
     );
   });
 
@@ -93,7 +93,7 @@ describe('any value ends in a document or in faults, and in nothing else', () =>
       fc.property(fc.dictionary(fc.string(), value(), { maxKeys: 4 }), (rest) =>
         expectEnd(name, { ...rest, ...header }),
       ),
-      { numRuns: 300 },
+      { numRuns: 200 },
     );
   });
 
@@ -116,7 +116,7 @@ describe('any value ends in a document or in faults, and in nothing else', () =>
             expectEnd(name, changed);
           },
         ),
-        { numRuns: 1500 },
+        { numRuns: 800 },
       );
     },
   );

@@ -1,4 +1,4 @@
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { Ajv2020, type ValidateFunction } from 'ajv/dist/2020.js';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
@@ -34,6 +34,25 @@ describe.each(['specification', 'bench', 'readings'] as const)('%s, by an indepe
   it.each(['text', 'si'])('is valid with values in %s', (form) => {
     validate(fixture(`${name}-${form}.json`));
     expect(validate.errors).toBeNull();
+  });
+});
+
+describe('the documents of the examples', () => {
+  const folder = new URL('../../examples/', import.meta.url);
+  const files = readdirSync(folder, { recursive: true })
+    .map((name) => String(name).replaceAll('\\', '/'))
+    .filter((name) => name.endsWith('.json') && !name.includes('out/'));
+  const documents = files
+    .map((name) => [name, readFileSync(new URL(name, folder), 'utf8')] as const)
+    .filter(([, text]) => text.includes('"esu-limits/'));
+
+  it.each(documents)('%s is valid by the independent validator, and is read', (_, text) => {
+    const validate = validator(
+      (JSON.parse(text) as { schema: string }).schema.replace('esu-limits/', '') as DocumentName,
+    );
+    validate(JSON.parse(text));
+    expect(validate.errors).toBeNull();
+    expect(safeReadDocument(text)).toMatchObject({ ok: true });
   });
 });
 

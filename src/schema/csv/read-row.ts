@@ -168,7 +168,7 @@ function checkText(cells: Cells, name: 'point' | 'note', text: string, kind: 'li
 
 /** Text of a cell without the apostrophe that keeps a spreadsheet from running it as a formula. */
 function unprotected(text: string): string {
-  return text.replace(/^'(?=\s*[=+\-@\uff1d\uff0b\uff0d\uff20])/u, '');
+  return text.replace(/^'(?=[\t\r\n]|\s*[=+\-@\uff1d\uff0b\uff0d\uff20])/u, '');
 }
 
 function excessFaults(row: CsvRow, headerLength: number): readonly Fault[] {

@@ -34,7 +34,7 @@ export const unitNames = [
 ] as const satisfies readonly UnitName[];
 
 /** One step of a working. */
-export const step = describeForSchema(
+const step = describeForSchema(
   members({
     symbol: notBlank(60),
     label: line,

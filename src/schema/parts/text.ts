@@ -15,7 +15,7 @@ const proseRequirement = 'must be text without control characters other than lin
 
 /** Longest name, and longest note, in characters. */
 export const longestLine = 500;
-export const longestProse = 10_000;
+const longestProse = 10_000;
 
 /** One line of text that is not blank: a name, a place. */
 export const line: z.ZodMiniString<string> = named('Line', notBlank(longestLine));
