@@ -248,11 +248,17 @@ const generatorChecks: readonly Check[] = [
   ),
 ];
 
+/**
+ * Coefficient 1 of Pontius is 7.3205916040100251e-7; the digits that NIST prints round it by 4.9e-22, and the double
+ * nearest to it differs from them by 5.3e-22, more than half a unit. strd.test.ts holds it by its exact value instead.
+ */
+const tied = 'strd-pontius-coefficient-1';
+
 /** Published values of distributions, statistics, fits and the random generator. */
 export const numericChecks: readonly Check[] = [
   ...studentChecks,
   ...normalChecks,
   ...univariateChecks,
-  ...regressionChecks,
+  ...regressionChecks.filter(({ id }) => id !== tied),
   ...generatorChecks,
 ];
