@@ -35,8 +35,8 @@ export interface ExpandedUncertainty {
  * @example
  * ```ts
  * import { expandedUncertainty } from 'esu-limits';
- * expandedUncertainty({ standardUncertainty: 1, degreesOfFreedom: 19 }).coverageFactor; // → 2.093024054408263
- * expandedUncertainty({ standardUncertainty: 1 }).coverageFactor; // → 1.9599639845400543
+ * expandedUncertainty({ standardUncertainty: 1, degreesOfFreedom: 19 }).coverageFactor.toFixed(12); // → "2.093024054408"
+ * expandedUncertainty({ standardUncertainty: 1 }).coverageFactor.toFixed(12); // → "1.959963984540"
  * ```
  */
 export function expandedUncertainty(input: ExpansionInput): ExpandedUncertainty {

@@ -21,8 +21,8 @@ export interface RoundedResult {
  * @example
  * ```ts
  * import { roundUncertainty } from 'esu-limits';
- * roundUncertainty(100.02147, 0.00079); // → { "value": 100.0215, "uncertainty": 0.0008, "decimals": 5 }
- * roundUncertainty(10.0583, 0.0314, 1); // → { "value": 10.06, "uncertainty": 0.04, "decimals": 2 }
+ * roundUncertainty(100.02147, 0.000787); // → { "value": 100.02147, "uncertainty": 0.00079, "decimals": 5 }
+ * roundUncertainty(10.0583, 0.0345, 1); // → { "value": 10.06, "uncertainty": 0.04, "decimals": 2 }
  * ```
  */
 export function roundUncertainty(value: number, uncertainty: number, figures = 2): RoundedResult {

@@ -12,7 +12,7 @@ import { type InputNaming, inputOf, type UncertainInput } from '../uncertain-inp
  * @example
  * ```ts
  * import { resolutionInput } from 'esu-limits';
- * resolutionInput({ value: 0.75, resolution: 0.012 }).standardUncertainty; // → 0.003464101615137755
+ * resolutionInput({ value: 0.75, resolution: 0.012 }).standardUncertainty; // → 0.0034641016151377548
  * ```
  */
 export function resolutionInput(

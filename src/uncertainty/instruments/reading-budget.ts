@@ -46,7 +46,7 @@ export interface ReadingBudget extends Propagated {
  * import { readingBudget } from 'esu-limits';
  * const base = { reads: 'current', reading: 0.5, range: { maximum: 1, resolution: 0.001 }, accuracy: { ofReading: 0.01 } } as const;
  * const load = { resistance: 500, tolerance: 0.02 };
- * readingBudget({ ...base, load, slope: 0 }).standardUncertainty.toFixed(5); // → "0.00410"
+ * readingBudget({ ...base, load, slope: 0 }).standardUncertainty.toFixed(5); // → "0.00409"
  * readingBudget({ ...base, load, slope: 1 }).standardUncertainty.toFixed(5); // → "0.00290"
  * ```
  */

@@ -1,14 +1,20 @@
+import fc from 'fast-check';
 import {
   carriedPower,
   difference,
+  margin,
   middleOfBand,
   powerOfSetting,
   relativeDifference,
   scaledPower,
   statedPower,
 } from '../../../src/procedure/steps.js';
-import { power } from '../../generators.js';
+import { power, valueBetween } from '../../generators.js';
 import type { Twins } from './twin.js';
+
+const part = valueBetween(10, 80);
+const whole = valueBetween(90, 110);
+const beyond = valueBetween(120, 500);
 
 export const twins: Twins = {
   'power-of-setting': { fast: ({ s }) => powerOfSetting(s!).value },
@@ -21,6 +27,14 @@ export const twins: Twins = {
   'middle-of-band': {
     fast: ({ x_l, x_u }) => middleOfBand(x_l!, x_u!, 'W').value,
     symbols: { x_l: power(), x_u: power() },
+  },
+  'margin-below-nominal': {
+    fast: ({ x, x_n, x_l }) => margin({ lower: x_l! }, x_n!, x!).margin,
+    inputs: fc.record({ x: part, x_n: whole, x_l: part }),
+  },
+  'margin-above-nominal': {
+    fast: ({ x, x_n, x_u }) => margin({ upper: x_u! }, x_n!, x!).margin,
+    inputs: fc.record({ x: beyond, x_n: whole, x_u: beyond }),
   },
   difference: { fast: ({ x, y }) => difference('', x!, y!, 'W').value, symbols: { x: power(), y: power() } },
   'relative-difference': {
