@@ -116,13 +116,12 @@ function outputFaults(output: Output, path: string): Fault[] {
       faults.push(...settingFaults(entry.setting, scale, `${path}.${name}[${i}].setting`));
     });
   };
+  output.settings?.forEach((setting, i) => {
+    faults.push(...settingFaults(setting, scale, `${path}.settings[${i}]`));
+  });
   settings(output.curves, 'curves');
   settings(output.rows, 'rows');
   settings(output.points, 'points');
-  settings(
-    output.settings?.map((setting) => ({ setting })),
-    'settings',
-  );
   faults.push(
     ...repeated(
       (output.curves ?? []).map((curve) => String(curve.setting)),

@@ -29,6 +29,7 @@ export const loneFiles: Readonly<Record<string, number>> = {
 export const allowedPackages: Readonly<Record<string, readonly string[]>> = {
   schema: ['zod', 'papaparse'],
   model: ['mathjs'],
+  report: ['papaparse'],
 };
 
 /** Rooms that the core never imports. */
