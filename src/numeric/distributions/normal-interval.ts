@@ -1,4 +1,5 @@
 import { gaussLegendre } from '../quadrature/gauss-legendre.js';
+import { requireNumber } from '../require-number.js';
 import { erf } from '../special/erf.js';
 import { expMinusHalfSquare } from '../special/exp-minus-half-square.js';
 import { normalSurvival } from './normal-survival.js';
@@ -11,6 +12,8 @@ import { normalSurvival } from './normal-survival.js';
  * differ by a factor. On one side and close together: the integral of the density itself.
  */
 export function normalInterval(lower: number, upper: number): number {
+  requireNumber(lower, 'lower');
+  requireNumber(upper, 'upper');
   if (!(lower < upper)) return 0;
   if (lower < 0 && upper > 0) return 0.5 * (erf(upper * Math.SQRT1_2) + erf(-lower * Math.SQRT1_2));
   const near = Math.min(Math.abs(lower), Math.abs(upper));

@@ -1,4 +1,5 @@
 import { requireDegreesOfFreedom } from '../require-degrees-of-freedom.js';
+import { requireNumber } from '../require-number.js';
 import { gammaHalfRatio } from '../special/gamma-half-ratio.js';
 import { studentTail } from '../special/student-tail.js';
 import { studentLogarithm, studentWeight } from '../special/student-weight.js';
@@ -12,6 +13,7 @@ import { normalSurvival } from './normal-survival.js';
  * @source NIST DLMF 8.17(ii): half of I_x(ν/2, ½) with x = ν/(ν + t²)
  */
 export function studentTSurvival(t: number, degreesOfFreedom: number): number {
+  requireNumber(t, 't');
   requireDegreesOfFreedom(degreesOfFreedom);
   if (t < 0) return 1 - studentTSurvival(-t, degreesOfFreedom);
   if (degreesOfFreedom === Number.POSITIVE_INFINITY) return normalSurvival(t);

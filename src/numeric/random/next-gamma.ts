@@ -1,3 +1,4 @@
+import { fail } from '../../checks/index.js';
 import { nextNormal } from './next-normal.js';
 import { nextUniform } from './next-uniform.js';
 import type { Random } from './random.js';
@@ -8,9 +9,11 @@ import { reproducibleLog } from './reproducible-log.js';
  * A number with the gamma distribution of a given shape and scale 1.
  *
  * @param shape 0.1 or more
+ * @throws CalculationError `out-of-range`
  * @source G. Marsaglia and W. W. Tsang, A simple method for generating gamma variables, ACM Trans. Math. Softw. 26 (2000) 363
  */
 export function nextGamma(random: Random, shape: number): number {
+  if (!(shape >= 0.1)) fail('out-of-range', 'shape', shape, 'must be 0.1 or more');
   if (shape < 1) {
     const power = reproducibleExp(reproducibleLog(nextUniform(random)) / shape);
     return nextGamma(random, shape + 1) * power;

@@ -1,3 +1,4 @@
+import { requireFraction, requirePositive } from '../../checks/index.js';
 import { decayingIntegral, decayReach } from './decaying-integral.js';
 import { gamma } from './gamma.js';
 import { log1pMinus } from './log1p-minus.js';
@@ -10,12 +11,15 @@ import { type Tails, tailsFromLower, tailsFromUpper } from './tails.js';
  * `y` is 1 − x: give it where it is known better than the subtraction would. The tail on the far side of the mean is
  * computed, by the continued fraction, or by Gauss's rule where both parameters are large.
  *
+ * @throws CalculationError `not-a-number`, `not-positive`, `not-a-fraction`
  * @source NIST DLMF 8.17.1, 8.17.4; the fraction: A. R. DiDonato and A. H. Morris, ACM Trans. Math. Softw. 18 (1992)
  * 360, section 5
  */
 export function incompleteBeta(a: number, b: number, x: number, y: number = 1 - x): Tails {
-  if (x <= 0) return tailsFromLower(0);
-  if (y <= 0) return tailsFromUpper(0);
+  requirePositive(a, 'a');
+  requirePositive(b, 'b');
+  if (requireFraction(x, 'x') === 0) return tailsFromLower(0);
+  if (requireFraction(y, 'y') === 0) return tailsFromUpper(0);
   return x * b < y * a ? tailsFromLower(lowerTail(a, b, x, y)) : tailsFromUpper(lowerTail(b, a, y, x));
 }
 

@@ -1,3 +1,4 @@
+import { requireNonNegative, requirePositive } from '../../checks/index.js';
 import { decayingIntegral, decayReach } from './decaying-integral.js';
 import { gamma } from './gamma.js';
 import { logGamma } from './log-gamma.js';
@@ -11,11 +12,13 @@ import { type Tails, tailsFromLower, tailsFromUpper } from './tails.js';
  * The smaller of the two is computed, each way by sums of positive terms or a continued fraction: series below the mean,
  * fraction above it; from a = 100 on, the integral itself by Gauss's rule, whose cost does not grow with a.
  *
+ * @throws CalculationError `not-a-number`, `not-positive`, `negative`
  * @source NIST DLMF 8.2.4, 8.7.3, 8.9.2, 8.11.4
  */
 export function incompleteGamma(a: number, x: number): Tails {
-  if (x <= 0) return tailsFromLower(0);
+  requirePositive(a, 'a');
   if (x === Number.POSITIVE_INFINITY) return tailsFromUpper(0);
+  if (requireNonNegative(x, 'x') === 0) return tailsFromLower(0);
   const weight = gammaWeight(a, x);
   if (a >= 100) return x < a ? tailsFromLower(weight * a * below(a, x)) : tailsFromUpper(weight * a * above(a, x));
   if (x < a || x < 0.7) {

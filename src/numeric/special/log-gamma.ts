@@ -1,3 +1,4 @@
+import { requirePositive } from '../../checks/index.js';
 import { stirlingRemainder } from './stirling-remainder.js';
 
 /** (ζ(k) − 1)/k for k = 2, 3, …; made by coefficients.py. */
@@ -22,9 +23,11 @@ export function logGammaNearTwo(w: number): number {
 /**
  * Natural logarithm of the gamma function for x > 0, with full relative accuracy beside its zeros at 1 and 2.
  *
+ * @throws CalculationError `not-a-number`, `not-positive`
  * @source NIST DLMF 5.7.3 near 1 and 2, 5.5.1 (recurrence) up to 10, 5.11.1 (Stirling) beyond
  */
 export function logGamma(x: number): number {
+  requirePositive(x, 'x');
   if (x >= 10) return (x - 0.5) * (Math.log(x) - 1) + (0.5 * Math.log(2 * Math.PI) - 0.5) + stirlingRemainder(x);
   if (x < 0.5) return logGammaNearTwo(x) - Math.log1p(x) - Math.log(x);
   if (x < 1.5) return logGammaNearTwo(x - 1) - Math.log1p(x - 1);

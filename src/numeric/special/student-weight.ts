@@ -12,6 +12,7 @@ export function studentWeight(t: number, degreesOfFreedom: number): number {
   if (ratio < 0.3) {
     const correction = Math.exp((-degreesOfFreedom / 2) * log1pMinus(ratio));
     if (t < 36) return expMinusHalfSquare(t) * correction;
+    if (t > 80) return 0;
     // Far out exp(−t²/2) alone would underflow where the product does not.
     const fourth = expMinusHalfSquare(t / 2);
     return fourth * fourth * correction * (fourth * fourth);
