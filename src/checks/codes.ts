@@ -149,6 +149,34 @@ export const codeList = {
       'An expression cannot be read, or uses something outside the closed list of functions, operators and symbols.',
     remedy: 'Use numbers, the symbols of the inputs, + - * / ^ and the listed functions.',
   },
+  'symbol-unknown': {
+    cause: 'An expression uses a symbol that was not declared, or a symbol is asked for that the model does not have.',
+    remedy: 'Correct the spelling (capital and small letters differ), or declare the symbol.',
+  },
+  'symbol-unused': {
+    cause: 'A declared symbol does not occur in the expression.',
+    remedy: 'Use it, or remove it from the list: an input that changes nothing is most often a slip.',
+  },
+  'symbol-unsuitable': {
+    cause: 'A name cannot be a symbol: it is that of a function or a constant, or has other characters than it may.',
+    remedy: 'Use letters and digits, with underscores between them, beginning with a letter: R, T_0, I_lower.',
+  },
+  'outside-domain': {
+    cause: 'An expression has no value at its inputs: a root or a logarithm of a negative number, a division by 0.',
+    remedy: 'Check the inputs that the message shows; a derivative has no value at a kink either.',
+  },
+  'dimensions-differ': {
+    cause: 'Terms that are added or compared have different dimensions.',
+    remedy: 'Check the expression and the units of its symbols.',
+  },
+  'dimension-not-plain': {
+    cause: 'An exponent or the argument of a function such as exp or sin has a dimension.',
+    remedy: 'Divide it by a reference value of the same unit.',
+  },
+  'exponent-not-plain': {
+    cause: 'A quantity with a dimension is raised to something that is not a plain number.',
+    remedy: 'Write the exponent as a number, such as 2, 0.5 or 1/3.',
+  },
   'text-too-long': { cause: 'A text is longer than any quantity is.', remedy: 'Give the number and its unit alone.' },
   'text-malformed': {
     cause: 'A text is not of the form that is needed.',

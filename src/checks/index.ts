@@ -1,6 +1,7 @@
 export { atPath, joinPath } from './at-path.js';
 export { CalculationError, describe, type Fault, faultText } from './calculation-error.js';
 export { type CalculationErrorCode, type CodeEntry, codeList } from './codes.js';
+export { nearName } from './near-name.js';
 export {
   fail,
   requireAscending,
