@@ -2,7 +2,6 @@ import { fail } from '../../checks/index.js';
 import { requireDegreesOfFreedom } from '../require-degrees-of-freedom.js';
 import { fillNormal } from './fill-normal.js';
 import { nextChiSquared } from './next-chi-squared.js';
-import { nextNormal } from './next-normal.js';
 import type { Random } from './random.js';
 
 /**
@@ -26,8 +25,9 @@ export function fillStudentT(
     fillNormal(random, target, location, scale);
     return;
   }
+  fillNormal(random, target);
   for (let i = 0; i < target.length; i++) {
-    const z = nextNormal(random);
-    target[i] = location + scale * (z / Math.sqrt(nextChiSquared(random, degreesOfFreedom) / degreesOfFreedom));
+    const meanSquare = nextChiSquared(random, degreesOfFreedom) / degreesOfFreedom;
+    target[i] = location + scale * ((target[i] as number) / Math.sqrt(meanSquare));
   }
 }

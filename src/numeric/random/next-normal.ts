@@ -8,15 +8,16 @@ import { tailStart, ziggurat } from './ziggurat.js';
 /** A standard normal number. */
 export function nextNormal(random: Random): number {
   const { scales, cores } = ziggurat();
-  for (;;) {
-    const word = nextWord(random.state);
-    const layer = word & 255;
-    const place = (word >> 8) * 0x20000000 + (nextWord(random.state) >>> 3) + 0.5;
-    const value = place * (scales[layer] as number);
-    if (Math.abs(value) < (cores[layer] as number)) return value;
-    const settled = outsideCore(random, layer, value);
-    if (settled !== undefined) return settled;
-  }
+  const word = nextWord(random.state);
+  const layer = word & 255;
+  const place = (word >> 8) * 0x20000000 + (nextWord(random.state) >>> 3) + 0.5;
+  const value = place * (scales[layer] as number);
+  // Short enough to be compiled into its callers: the rest, and a value refused, is left to other functions.
+  return Math.abs(value) < (cores[layer] as number) ? value : settled(random, layer, value);
+}
+
+function settled(random: Random, layer: number, value: number): number {
+  return outsideCore(random, layer, value) ?? nextNormal(random);
 }
 
 /**
