@@ -1,4 +1,5 @@
 import type { Quantity } from '../circuit/index.js';
+import type { AccuracyStatement } from '../uncertainty/index.js';
 
 /** What stands on the bench: instrument, loads, leads. All numbers in SI units. */
 export interface Bench {
@@ -36,6 +37,8 @@ export interface Instrument {
 export interface InstrumentFunction {
   readonly quantity: Quantity;
   readonly ranges: readonly InstrumentRange[];
+  /** The maker's statement of accuracy; without it the plan has no uncertainties. */
+  readonly accuracy?: AccuracyStatement;
 }
 
 /** One range of an instrument function, in the unit of its quantity. */
@@ -57,6 +60,21 @@ export interface BenchLoad {
   readonly maximumPeakVoltage?: number;
   /** A higher power for a limited time. */
   readonly overload?: LoadOverload;
+  /** Relative limits of the resistance, where no certificate states more. */
+  readonly tolerance?: number;
+  /** Expanded uncertainty of the resistance, in ohms, from a certificate. */
+  readonly certificate?: LoadCertificate;
+  /** Warming in use: temperature coefficient in 1/K, and the highest rise in kelvins. */
+  readonly temperature?: { readonly coefficient: number; readonly rise: number };
+  /** Relative limits of the effect of strays and leads at the carrier. */
+  readonly strays?: number;
+}
+
+/** What a certificate says of a resistance. */
+export interface LoadCertificate {
+  readonly expandedUncertainty: number;
+  /** Coverage factor, or level of confidence as a fraction. */
+  readonly coverage: { readonly factor: number } | { readonly level: number };
 }
 
 /** What a load takes for a short time. */

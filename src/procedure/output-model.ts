@@ -1,5 +1,5 @@
 import { atPath, CalculationError, requireAtLeast, requireNonNegative, requirePositive } from '../checks/index.js';
-import { type LoadCurve, loadCurve, type RegimeCurve, regimeCurve } from '../curve/index.js';
+import { explainReading, type LoadCurve, loadCurve, type RegimeCurve, regimeCurve } from '../curve/index.js';
 import type { Step } from '../working/index.js';
 import type { ExpectedOrigin } from './plan.js';
 import { settingRank } from './setting-text.js';
@@ -64,7 +64,7 @@ export function modelOutput(output: Output, path: string): OutputModel {
     if (entry !== undefined) return fromCurve(entry, setting, load);
     if (typeof setting !== 'number') return `no curve or row is published for level ${setting}`;
     if (regimes !== undefined) {
-      const reading = regimeCurveAt(setting).readAt(load);
+      const reading = explainReading(regimeCurveAt(setting), load);
       return { power: reading.power, from: 'regimes', working: reading.working };
     }
     if (curves.length > 0)
@@ -89,7 +89,7 @@ export function modelOutput(output: Output, path: string): OutputModel {
 
 function fromCurve(entry: SettingCurve, setting: Setting, load: number): PublishedPower | string {
   try {
-    const reading = entry.curve.readAt(load);
+    const reading = explainReading(entry.curve, load);
     if (entry.setting === setting) return { power: reading.power, from: 'published curve', working: reading.working };
     const scaled = scaledPower(reading.power, setting as number, entry.rank);
     return { power: scaled.value, from: 'scaled curve', working: [...reading.working, scaled] };

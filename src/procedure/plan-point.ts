@@ -12,11 +12,13 @@ import { type Step, step } from '../working/index.js';
 import type { Bench, BenchLoad, InstrumentRange, Lead } from './bench.js';
 import { chooseLoad, defaultNegligibleDifference } from './choose-load.js';
 import type { WantedPoint } from './choose-points.js';
+import { curveSlope } from './curve-slope.js';
 import { type ExpectedAtPoint, expectedAtPoint } from './expected-at-point.js';
 import { checkFeasibility, chooseRange, ranges } from './feasibility.js';
 import type { OutputModel } from './output-model.js';
 import type { Activation, Expected, PlanOptions, PlanPoint, PointLoad } from './plan.js';
 import { type PointLimits, pointLimits } from './point-limits.js';
+import { pointMeasurement } from './point-measurement.js';
 import { bandText, quantityText, roundedText } from './quantity-text.js';
 import { settingText } from './setting-text.js';
 import type { Output, StatedTolerance } from './specification.js';
@@ -121,6 +123,8 @@ export function planPoint(wanted: WantedPoint, model: OutputModel, context: Poin
     warnings.push({ code: 'no-limits', message: noLimitsText(context, output, expected.power) });
   }
 
+  const measurement = range === undefined ? undefined : measurementAt(range);
+
   const worst = worstCase(limits.limits, nominal, reads, load.resistance, output);
   const feasibility = checkFeasibility(bench, output, load, lead, reads, worst);
   warnings.push(...peakWarnings(bench, output, load, lead, values));
@@ -142,6 +146,7 @@ export function planPoint(wanted: WantedPoint, model: OutputModel, context: Poin
     feasible: failed.length === 0,
     feasibility,
     activation: activation(output, load, worst.power),
+    ...(measurement === undefined ? {} : { measurement }),
     warnings,
     working: [
       ...expected.working,
@@ -151,6 +156,12 @@ export function planPoint(wanted: WantedPoint, model: OutputModel, context: Poin
       ...peakSteps(values, load.resistance, output),
     ],
   };
+
+  function measurementAt(chosenRange: InstrumentRange): PlanPoint['measurement'] {
+    if (bench.instrument.reads.every((f) => f.quantity !== reads || f.accuracy === undefined)) return undefined;
+    const slope = curveSlope(model, wanted.setting, load.resistance);
+    return pointMeasurement({ bench, output, load, reads, range: chosenRange, slope }, nominal, limits.limits);
+  }
 
   function limitInputs(resolution: number): Parameters<typeof pointLimits>[0] {
     return {

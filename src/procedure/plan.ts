@@ -1,6 +1,7 @@
 import type { Band } from '../band/index.js';
 import type { Warning } from '../checks/index.js';
 import type { Quantity } from '../circuit/index.js';
+import type { ExpandedUncertainty, ReadingBudget } from '../uncertainty/index.js';
 import type { Step } from '../working/index.js';
 import type { Bench } from './bench.js';
 import type { Caution } from './cautions.js';
@@ -77,9 +78,24 @@ export interface PlanPoint {
   readonly feasible: boolean;
   readonly feasibility: readonly FeasibilityCheck[];
   readonly activation: Activation;
+  /** How well the bench measures here; absent where the bench states no accuracy for the quantity. */
+  readonly measurement?: PointMeasurement;
   readonly warnings: readonly Warning[];
   /** Every step from the sheet to the limits. */
   readonly working: readonly Step[];
+}
+
+/** How well the bench measures at a point, in the quantity that is read. */
+export interface PointMeasurement {
+  /** Budget of a reading at the nominal. */
+  readonly budget: ReadingBudget;
+  /** Expanded uncertainty at the nominal, with its coverage factor and probability. */
+  readonly expanded: ExpandedUncertainty;
+  /** Expanded uncertainty of a reading at the lower and at the upper limit. */
+  readonly atLower?: number;
+  readonly atUpper?: number;
+  /** The same in a sentence for the bench: U, what dominates it, how it compares with the limits. */
+  readonly statement: string;
 }
 
 /** Where limits come from. `none`: neither a row nor a tolerance nor a rule sets any. */

@@ -1,4 +1,4 @@
-import type * as z from 'zod/mini';
+import * as z from 'zod/mini';
 import type { InstrumentFunction } from '../../procedure/index.js';
 import { header } from '../parts/header.js';
 import { describeForSchema } from '../parts/json-schema-notes.js';
@@ -33,12 +33,37 @@ import { circuit, crestFactor } from './output-schema.js';
 
 const inQuantity = unresolved('In the SI unit of the quantity, or text with a unit.');
 
+const plainNumber = z.number('must be a number');
+const positive = plainNumber.check(z.positive('must be greater than 0'));
+const notNegative = plainNumber.check(z.nonnegative('must be 0 or more'));
+const coverageRequirement = 'must be "limits", { factor } or { level }';
+const coverageFactor = members({ factor: positive });
+const coverageLevel = members({ level: fraction });
+
 const range = members({ maximum: inQuantity, resolution: inQuantity });
-const givenFunction = members({ quantity: quantityChoice, ranges: list(range, 1) });
+const givenAccuracy = members({
+  ofReading: optional(fraction),
+  ofRange: optional(fraction),
+  floor: optional(inQuantity),
+  counts: optional(notNegative),
+  coverage: optional(z.union([z.literal('limits'), coverageFactor, coverageLevel], { error: coverageRequirement })),
+  frequency: optional(list(members({ from: lowestFrequency, to: frequency, ofReading: fraction }))),
+  crestFactor: optional(list(members({ above: crestFactor, ofReading: fraction }))),
+  drift: optional(fraction),
+});
+const givenFunction = members({
+  quantity: quantityChoice,
+  ranges: list(range, 1),
+  accuracy: optional(givenAccuracy),
+});
 type RangeInNumbers = WithNumbers<z.output<typeof range>, 'maximum' | 'resolution'>;
-// The check reads the texts of the ranges, whose unit follows from the quantity beside them.
-const instrumentFunction = crossCheck(givenFunction, readRanges) as unknown as z.ZodMiniType<
-  Omit<z.output<typeof givenFunction>, 'ranges'> & { ranges: RangeInNumbers[] },
+type AccuracyInNumbers = WithNumbers<z.output<typeof givenAccuracy>, 'floor'>;
+// The check reads the texts of ranges and accuracy, whose unit follows from the quantity beside them.
+const instrumentFunction = crossCheck(givenFunction, readInQuantity) as unknown as z.ZodMiniType<
+  Omit<z.output<typeof givenFunction>, 'ranges' | 'accuracy'> & {
+    ranges: RangeInNumbers[];
+    accuracy?: AccuracyInNumbers;
+  },
   z.input<typeof givenFunction>
 >;
 
@@ -74,8 +99,20 @@ const load = crossCheck(
     powerRating: power,
     maximumPeakVoltage: optional(peakVoltage),
     overload: optional(members({ power, on: duration, off: pause })),
+    tolerance: optional(fraction),
+    certificate: optional(
+      members({
+        expandedUncertainty: resistance,
+        coverage: z.union([coverageFactor, coverageLevel], { error: 'must be { factor } or { level }' }),
+      }),
+    ),
+    temperature: optional(members({ coefficient: plainNumber, rise: notNegative })),
+    strays: optional(fraction),
   }),
-  ({ powerRating, overload }, report) => {
+  ({ powerRating, overload, tolerance, certificate }, report) => {
+    if (tolerance !== undefined && certificate !== undefined) {
+      report('contradiction', ['tolerance'], tolerance, 'must be absent where a certificate is given');
+    }
     const [rating, power] = [finite(powerRating), finite(overload?.power)];
     if (rating === undefined || power === undefined || power >= rating) return;
     report(
@@ -142,10 +179,15 @@ export const benchSchema = describeForSchema(
   { title: 'What stands on the bench: instrument, loads, leads' },
 );
 
-/** Reads the ranges of an instrument in the unit of their quantity. */
-function readRanges(value: NonNullable<Loose<InstrumentFunction>>, report: Report): void {
+/** Reads the ranges and the fixed part of the accuracy of an instrument in the unit of their quantity. */
+function readInQuantity(value: NonNullable<Loose<InstrumentFunction>>, report: Report): void {
   if (!isQuantity(value.quantity)) return;
   const rule = ruleFor(value.quantity);
+  const { accuracy } = value;
+  if (accuracy?.floor !== undefined) {
+    const floor = readQuantity(accuracy.floor, ['accuracy', 'floor'], { ...rule, range: 'zero or more' }, report);
+    if (floor !== undefined) accuracy.floor = floor;
+  }
   items(value.ranges).forEach((entry, i) => {
     if (!entry) return;
     const maximum = readQuantity(entry.maximum, ['ranges', i, 'maximum'], rule, report);

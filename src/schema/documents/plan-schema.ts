@@ -6,6 +6,7 @@ import { crossCheck, items, list, members, optional, reportRepeats } from '../pa
 import { identifier, line, notBlank, prose } from '../parts/text.js';
 import { quantityChoice } from '../parts/tolerance.js';
 import { benchSchema } from './bench-schema.js';
+import { expanded, readingBudget } from './measurement-schema.js';
 import { monitorRowShape } from './monitor-row-schema.js';
 import { ruleId, standardRule, standing } from './rule-schema.js';
 import { specificationSchema } from './specification-schema.js';
@@ -81,6 +82,15 @@ const point = describeForSchema(
     feasible: z.boolean(),
     feasibility: list(feasibilityCheck),
     activation: members({ longest: optional(number), pause: optional(number) }),
+    measurement: optional(
+      members({
+        budget: readingBudget,
+        expanded,
+        atLower: optional(number),
+        atUpper: optional(number),
+        statement: prose,
+      }),
+    ),
     warnings: list(warning),
     working,
   }),
