@@ -1,0 +1,16 @@
+export type { CsvOptions } from './csv/csv-text.js';
+export type { BandPoint, CurvePicture, PictureReading } from './picture/curve-picture.js';
+export { curvePictures } from './picture/curve-pictures.js';
+export { loadCurvePicture, type PictureOptions } from './picture/load-curve-picture.js';
+export { type MarginPicture, marginPicture } from './picture/margin-picture.js';
+export { recordCsv } from './record-csv.js';
+export { recordHtml } from './record-html.js';
+export { recordJson } from './record-json.js';
+export { recordMarkdown } from './record-markdown.js';
+export { recordText } from './record-text.js';
+export type { TextOptions } from './text/render-text.js';
+export { worksheetCsv } from './worksheet-csv.js';
+export { worksheetHtml } from './worksheet-html.js';
+export { worksheetJson } from './worksheet-json.js';
+export { worksheetMarkdown } from './worksheet-markdown.js';
+export { worksheetText } from './worksheet-text.js';

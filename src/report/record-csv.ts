@@ -1,0 +1,191 @@
+import type {
+  MonitorFinding,
+  MonitorReading,
+  PlanPoint,
+  PointFinding,
+  Reading,
+  RuleFinding,
+  VerificationRecord,
+} from '../procedure/index.js';
+import { type CsvCell, type CsvOptions, csvText } from './csv/csv-text.js';
+import { asciiUnit, csvUnits, limitNumber, numberIn, plainUnit, roundedIn } from './csv/point-values.js';
+import type { PrintUnit } from './numbers/print-unit.js';
+import { monitorRowsRead } from './sheet/monitor-rows.js';
+import { pointFinder } from './sheet/point-finder.js';
+
+/** One row of the table: members are named as the columns are. */
+type CsvRow = Readonly<Partial<Record<ColumnName, CsvCell>>>;
+
+const columnNames = [
+  'kind',
+  'number',
+  'point',
+  'output',
+  'connection',
+  'setting',
+  'wanted load [ohm]',
+  'load on the bench',
+  'load [ohm]',
+  'set [ohm]',
+  'rule',
+  'clause',
+  'phase',
+  'quantity',
+  'unit',
+  'expected',
+  'lower limit',
+  'upper limit',
+  'reading',
+  'margin [%]',
+  'verdict',
+  'reason',
+  'message',
+  'warnings',
+  'power [W]',
+  'display',
+  'display unit',
+  'display difference [%]',
+  'display verdict',
+  'peak voltage [V]',
+  'after interruption',
+  'mode unchanged',
+  'note',
+  'read by',
+  'read on',
+] as const;
+
+type ColumnName = (typeof columnNames)[number];
+
+/**
+ * A record as CSV, a row for each reading and for each point without one. The column `kind` tells readings of points,
+ * readings after an interruption of the supply, resistances of the monitor, rules of the standard and readings that the
+ * plan does not have apart. `expected`, limits and `reading` are in the unit of the row.
+ *
+ * Numbers are numbers; text that a spreadsheet would run as a formula gets an apostrophe.
+ *
+ * @param record A record of `makeRecord`
+ * @param options Byte-order mark
+ * @returns CSV with a header, lines ended by CRLF
+ */
+export function recordCsv(record: VerificationRecord, options: CsvOptions = {}): string {
+  const { plan, readings, findings } = record;
+  const units = csvUnits(plan);
+  const find = pointFinder(plan);
+  const interrupted = readings.readings.filter((reading) => reading.afterInterruption === true && find(reading.point));
+  const rows: CsvRow[] = [
+    ...findings.points.map((finding) => pointRow(finding, find(finding.point), units(finding.quantity))),
+    ...interrupted.map((reading) => readingRow('after interruption', reading, find(reading.point))),
+    ...findings.rules.map((finding) => ruleRow(finding)),
+    ...monitorRowsRead(findings.monitor, readings.monitor ?? []).map((finding) => monitorRow(finding)),
+    ...findings.extra.map((reading) => readingRow('extra', reading, undefined)),
+    ...findings.extraMonitor.map((reading) => extraMonitorRow(reading)),
+  ];
+  const read: CsvRow = { 'read by': readings.by, 'read on': readings.date };
+  return csvText(
+    columnNames,
+    rows.map((row) => columnNames.map((name) => ({ ...row, ...read })[name])),
+    options,
+  );
+}
+
+function pointRow(finding: PointFinding, point: PlanPoint | undefined, unit: PrintUnit): CsvRow {
+  const { reading, display } = finding;
+  const warnings = [...(point?.warnings ?? []), ...finding.warnings].map((warning) => warning.message);
+  const shown = display === undefined ? undefined : plainUnit(display.quantity);
+  return {
+    ...place(point),
+    ...(reading === undefined ? {} : observed(reading)),
+    kind: 'point',
+    number: finding.number,
+    point: finding.point,
+    phase: finding.phase,
+    quantity: finding.quantity,
+    unit: asciiUnit(unit),
+    expected: roundedIn(finding.nominal, unit),
+    'lower limit': point === undefined ? numberIn(finding.limits.lower, unit) : limitNumber(point, 'lower', unit),
+    'upper limit': point === undefined ? numberIn(finding.limits.upper, unit) : limitNumber(point, 'upper', unit),
+    reading: numberIn(finding.value, unit),
+    'margin [%]': percent(finding.margin),
+    verdict: finding.verdict,
+    reason: finding.reason,
+    message: finding.message,
+    warnings: warnings.join(' '),
+    'power [W]': roundedIn(finding.power, plainUnit('power')),
+    display: shown === undefined ? undefined : numberIn(display?.displayed, shown),
+    'display unit': shown === undefined ? undefined : asciiUnit(shown),
+    'display difference [%]': percent(display?.relative),
+    'display verdict': display?.verdict,
+  };
+}
+
+/** A reading that no limit is held against. */
+function readingRow(kind: string, reading: Reading, point: PlanPoint | undefined): CsvRow {
+  const unit = plainUnit(reading.quantity);
+  const shown = reading.display === undefined ? undefined : plainUnit(reading.display.quantity);
+  return {
+    ...place(point),
+    ...observed(reading),
+    kind,
+    point: point?.id ?? reading.point,
+    phase: reading.phase,
+    quantity: reading.quantity,
+    unit: asciiUnit(unit),
+    reading: numberIn(reading.value, unit),
+    display: shown === undefined ? undefined : numberIn(reading.display?.value, shown),
+    'display unit': shown === undefined ? undefined : asciiUnit(shown),
+  };
+}
+
+function place(point: PlanPoint | undefined): CsvRow {
+  return {
+    number: point?.number,
+    output: point?.outputName,
+    connection: point?.connection,
+    setting: point?.settingText,
+    'wanted load [ohm]': point?.wantedLoad,
+    'load on the bench': point?.load?.id,
+    'load [ohm]': point?.load?.resistance,
+  };
+}
+
+function observed(reading: Reading): CsvRow {
+  return {
+    'peak voltage [V]': reading.peakVoltage,
+    'after interruption': flag(reading.afterInterruption),
+    'mode unchanged': flag(reading.modeUnchanged),
+    note: reading.note,
+  };
+}
+
+function ruleRow({ rule, outputName, clause, phase, verdict, message, points }: RuleFinding): CsvRow {
+  return { kind: 'rule', point: points.join(' '), output: outputName, rule, clause, phase, verdict, message };
+}
+
+function monitorRow({ number, set, limits, phase, displayed, verdict, message }: MonitorFinding): CsvRow {
+  const ohms = plainUnit('resistance');
+  return {
+    kind: 'monitor',
+    number,
+    'set [ohm]': set,
+    phase,
+    quantity: 'resistance',
+    unit: asciiUnit(ohms),
+    'lower limit': numberIn(limits.lower, ohms),
+    'upper limit': numberIn(limits.upper, ohms),
+    reading: displayed,
+    verdict,
+    message,
+  };
+}
+
+function extraMonitorRow({ set, displayed, phase }: MonitorReading): CsvRow {
+  return { kind: 'extra monitor', 'set [ohm]': set, phase, quantity: 'resistance', unit: 'ohm', reading: displayed };
+}
+
+function percent(fraction: number | undefined): number | undefined {
+  return fraction === undefined ? undefined : Number((fraction * 100).toPrecision(12));
+}
+
+function flag(value: boolean | undefined): string | undefined {
+  return value === undefined ? undefined : value ? 'yes' : 'no';
+}

@@ -1,0 +1,13 @@
+import type { VerificationRecord } from '../procedure/index.js';
+import { renderMarkdown } from './markdown/render-markdown.js';
+import { recordSheet } from './sheet/record-sheet.js';
+
+/**
+ * A record as Markdown with tables. Texts of the documents are escaped: no markup and no HTML is made of them.
+ *
+ * @param record A record of `makeRecord`
+ * @returns Markdown, ended by a line break
+ */
+export function recordMarkdown(record: VerificationRecord): string {
+  return renderMarkdown(recordSheet(record));
+}

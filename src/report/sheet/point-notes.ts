@@ -1,0 +1,31 @@
+import type { Warning } from '../../checks/index.js';
+import type { PlanPoint } from '../../procedure/index.js';
+import { plainText } from '../escape/plain-text.js';
+import { valueText } from '../numbers/value-text.js';
+import type { RowNote } from './sheet.js';
+
+/** Warnings that only say how a number came about. */
+const quiet: readonly string[] = ['power-assumed-unchanged', 'nominal-from-limits', 'reading-converted'];
+
+/** Warnings that the heading of the load says already. */
+const inHeading: readonly string[] = ['load-substituted'];
+
+/** What a technician needs to know of a point beside its numbers: range, peak, activation. */
+export function pointNotes(point: PlanPoint): readonly RowNote[] {
+  const notes: string[] = [];
+  if (point.range !== undefined) notes.push(`Range ${valueText(point.range.maximum, point.reads)}.`);
+  if (point.expected?.peakVoltage !== undefined) {
+    notes.push(`Peak about ${valueText(point.expected.peakVoltage, 'voltage', 3)}.`);
+  }
+  const { longest, pause } = point.activation;
+  if (longest !== undefined) notes.push(`Activate up to ${valueText(longest, 'time')}.`);
+  if (pause !== undefined) notes.push(`Pause ${valueText(pause, 'time')} or longer.`);
+  return notes.map((text) => ({ tone: 'plain', text }));
+}
+
+/** Warnings of a point or a finding as remarks of its row. */
+export function warningNotes(warnings: readonly Warning[]): readonly RowNote[] {
+  return warnings
+    .filter(({ code }) => !inHeading.includes(code))
+    .map(({ code, message }) => ({ tone: quiet.includes(code) ? 'plain' : 'attention', text: plainText(message) }));
+}

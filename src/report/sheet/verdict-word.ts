@@ -1,0 +1,33 @@
+import type { OverallVerdict, ReasonCode, Verdict } from '../../procedure/index.js';
+import type { Cell, ShownVerdict } from './sheet.js';
+
+const words: Readonly<Record<ShownVerdict, string>> = {
+  pass: 'pass',
+  close: 'pass, close',
+  fail: 'FAIL',
+  'not judged': 'not judged',
+  incomplete: 'INCOMPLETE',
+};
+
+const reasons: Readonly<Record<ReasonCode, string>> = {
+  inside: 'inside the limits',
+  'close-to-limit': 'close to a limit',
+  'below-lower': 'below the lower limit',
+  'above-upper': 'above the upper limit',
+  'no-reading': 'no reading',
+  'no-limits': 'no limits',
+  'not-plausible': 'not plausible',
+  'nothing-to-compare': 'nothing to compare',
+};
+
+/** The cell of a verdict: its word, and the reason in a few words where there is one. */
+export function verdictCell(verdict: Verdict | OverallVerdict, reason?: ReasonCode): Cell {
+  const shown: ShownVerdict = verdict === 'pass' && reason === 'close-to-limit' ? 'close' : verdict;
+  const because = reason === undefined || reason === 'inside' || shown === 'close' ? undefined : reasons[reason];
+  return { kind: 'verdict', verdict: shown, word: words[shown], ...(because === undefined ? {} : { reason: because }) };
+}
+
+/** A reason code in a few words. */
+export function reasonWord(reason: ReasonCode): string {
+  return reasons[reason];
+}

@@ -1,0 +1,86 @@
+import type { Plan, PlanMonitorRow, PlanPoint } from '../procedure/index.js';
+import { type CsvCell, type CsvOptions, csvText } from './csv/csv-text.js';
+import { asciiUnit, csvUnits, limitNumber, numberIn, plainUnit, roundedIn } from './csv/point-values.js';
+
+/** A column: what stands in it in the row of a point and in the row of a resistance of the monitor. */
+interface WorksheetColumn {
+  readonly title: string;
+  readonly point?: (point: PlanPoint) => CsvCell;
+  readonly monitor?: (row: PlanMonitorRow) => CsvCell;
+}
+
+/**
+ * The worksheet of a plan as CSV, to be filled in: a row for each point and each resistance of the monitor, with empty
+ * columns for what is read. `readReadingsCsv` of `esu-limits/schema` reads it back; rows without a reading are left out.
+ *
+ * A bare number in the column `reading` has the unit of its header, where there is one; in rows of the monitor and in
+ * the other columns a number is written with its unit. Text that a spreadsheet would run as a formula gets an apostrophe.
+ *
+ * @param plan A plan of `planVerification`
+ * @param options Byte-order mark
+ * @returns CSV with a header, lines ended by CRLF
+ */
+export function worksheetCsv(plan: Plan, options: CsvOptions = {}): string {
+  const columns = columnsOf(plan);
+  const rows = [
+    ...plan.points.map((point) => columns.map((column) => column.point?.(point))),
+    ...plan.monitor.map((row) => columns.map((column) => column.monitor?.(row))),
+  ];
+  return csvText(
+    columns.map((column) => column.title),
+    rows,
+    options,
+  );
+}
+
+function columnsOf(plan: Plan): readonly WorksheetColumn[] {
+  const units = csvUnits(plan);
+  const [watts, volts, ohms] = [plainUnit('power'), plainUnit('voltage'), plainUnit('resistance')];
+  const quantities = [...new Set(plan.points.map((point) => point.reads))];
+  const [only] = quantities;
+  const readingUnit = only !== undefined && quantities.length === 1 ? ` [${asciiUnit(units(only))}]` : '';
+  return [
+    { title: 'number', point: (point) => point.number, monitor: (row) => row.number },
+    { title: 'point', point: (point) => point.id, monitor: () => 'monitor' },
+    { title: 'output', point: (point) => point.outputName },
+    { title: 'connection', point: (point) => point.connection, monitor: (row) => row.connection },
+    { title: 'leads', point: (point) => point.lead },
+    { title: 'setting', point: (point) => point.settingText },
+    { title: 'wanted load [ohm]', point: (point) => point.wantedLoad },
+    { title: 'load on the bench', point: (point) => point.load?.id },
+    { title: 'load [ohm]', point: (point) => point.load?.resistance },
+    { title: 'expected power [W]', point: (point) => roundedIn(point.expected?.power, watts) },
+    { title: 'expected peak voltage [V]', point: (point) => roundedIn(point.expected?.peakVoltage, volts) },
+    { title: 'longest activation [s]', point: (point) => point.activation.longest },
+    { title: 'pause [s]', point: (point) => point.activation.pause },
+    { title: 'feasible', point: (point) => (point.feasible ? 'yes' : 'no') },
+    { title: 'warnings', point: (point) => remarks(plan, point) },
+    { title: 'quantity', point: (point) => point.reads, monitor: () => 'resistance' },
+    { title: 'unit', point: (point) => asciiUnit(units(point.reads)), monitor: () => asciiUnit(ohms) },
+    { title: 'expected', point: (point) => roundedIn(point.nominal, units(point.reads)) },
+    {
+      title: 'lower limit',
+      point: (point) => limitNumber(point, 'lower', units(point.reads)),
+      monitor: (row) => numberIn(row.lower, ohms),
+    },
+    {
+      title: 'upper limit',
+      point: (point) => limitNumber(point, 'upper', units(point.reads)),
+      monitor: (row) => numberIn(row.upper, ohms),
+    },
+    { title: 'set [ohm]', monitor: (row) => row.set },
+    { title: `reading${readingUnit}` },
+    { title: 'display' },
+    { title: 'peak voltage' },
+    { title: 'phase', point: () => 'as-found', monitor: () => 'as-found' },
+    { title: 'after interruption' },
+    { title: 'mode unchanged' },
+    { title: 'note' },
+  ];
+}
+
+/** Warnings of a point, and what the rules of the standard ask for at this point alone. */
+function remarks(plan: Plan, point: PlanPoint): string {
+  const asked = plan.rules.filter((rule) => rule.points.length === 1 && rule.points[0] === point.id);
+  return [...point.warnings.map((warning) => warning.message), ...asked.map((rule) => rule.instruction)].join(' ');
+}
