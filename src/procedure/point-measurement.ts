@@ -5,6 +5,7 @@ import {
   type ReadingBudget,
   type ReadingBudgetInput,
   readingBudget,
+  roundUncertainty,
 } from '../uncertainty/index.js';
 import type { Bench, BenchLoad } from './bench.js';
 import type { CurveSlope } from './curve-slope.js';
