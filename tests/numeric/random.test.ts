@@ -5,6 +5,7 @@ import {
   fillNormal,
   fillStudentT,
   fillUniform,
+  nextGamma,
   nextNormal,
   nextUniform,
   type Random,
@@ -91,6 +92,15 @@ describe('the numbers of a seed', () => {
     expect([...seed7(fixture.normal.length, fillNormal)]).toEqual(fixture.normal);
     expect(hashOf(seed7(50_000, fillUniform))).toBe(fixture.uniformHash);
     expect(hashOf(seed7(fixture.normalCount, fillNormal))).toBe(fixture.normalHash);
+  });
+
+  it('of the other distributions are too', () => {
+    expect(hashOf(seed7(50_000, fillArcsine))).toBe(fixture.arcsineHash);
+    expect(hashOf(seed7(50_000, (random, target) => fillStudentT(random, target, 3.3)))).toBe(fixture.studentHash);
+    const gammas = seed7(50_000, (random, target) => {
+      for (let i = 0; i < target.length; i++) target[i] = nextGamma(random, 0.4);
+    });
+    expect(hashOf(gammas)).toBe(fixture.gammaHash);
   });
 
   it('include some from the tail and the wedges', () => {

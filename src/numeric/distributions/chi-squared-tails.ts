@@ -10,6 +10,7 @@ import type { Tails } from '../special/tails.js';
  * @param degreesOfFreedom Greater than 0, finite, whole or not
  * @throws CalculationError `not-a-number`, `negative`, `not-positive`
  * @source NIST DLMF 8.2.4: P(ν/2, χ²/2) and Q(ν/2, χ²/2)
+ * @accuracy Relative error below 1e-14 down to 1e-15, 2.5e-13 down to 1e-300, for 1 to 10⁹ degrees of freedom, measured against 40 digits
  */
 export function chiSquaredTails(value: number, degreesOfFreedom: number): Tails {
   requireNonNegative(value, 'value');

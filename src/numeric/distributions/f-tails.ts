@@ -11,6 +11,7 @@ import type { Tails } from '../special/tails.js';
  * @param denominator Degrees of freedom of the denominator, greater than 0, finite, whole or not
  * @throws CalculationError `not-a-number`, `negative`, `not-positive`
  * @source NIST DLMF 8.17(ii): I_x(d₁/2, d₂/2) with x = d₁F/(d₁F + d₂)
+ * @accuracy Relative error below 1e-14 down to 1e-15 where one of the degrees of freedom is at most 1000, measured against 40 digits
  */
 export function fTails(value: number, numerator: number, denominator: number): Tails {
   requireNonNegative(value, 'value');

@@ -10,6 +10,9 @@ import { normalSurvival } from './normal-survival.js';
  *
  * Limits on both sides of 0: a sum of two error functions. On one side and far apart: a difference of tails that
  * differ by a factor. On one side and close together: the integral of the density itself.
+ *
+ * @throws CalculationError `not-a-number`
+ * @accuracy Relative error below 6e-16, measured against 90 digits
  */
 export function normalInterval(lower: number, upper: number): number {
   requireNumber(lower, 'lower');

@@ -15,6 +15,7 @@ import { normalUpperQuantile } from './normal-upper-quantile.js';
  * @param upperTail Probability above the value, greater than 0 and less than 1
  * @param degreesOfFreedom Greater than 0, whole or not, or infinite (the normal distribution)
  * @throws CalculationError `not-a-number`, `not-positive`, `not-a-fraction`, `out-of-range`, `result-out-of-range`
+ * @accuracy Relative error below 4e-15 down to 1e-15, 8e-14 down to 1e-300, for 1 to 10⁹ degrees of freedom, measured against 40 digits
  */
 export function studentTUpperQuantile(upperTail: number, degreesOfFreedom: number): number {
   requireDegreesOfFreedom(degreesOfFreedom);

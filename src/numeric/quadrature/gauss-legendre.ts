@@ -13,7 +13,7 @@ const rules = new Map<number, QuadratureRule>();
  *
  * @param count Number of nodes, 1 to 1000
  * @source NIST DLMF 3.5(v), 18.9.1; zeros by Newton's method
- * @accuracy Nodes and weights within 4e-16 (count ≤ 100), measured against 40-digit values
+ * @accuracy Nodes within 2e-16, weights within 3e-15 of themselves up to 64 nodes, measured against 40 digits
  */
 export function gaussLegendre(count: number): QuadratureRule {
   const known = rules.get(count);

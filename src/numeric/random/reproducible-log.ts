@@ -9,7 +9,7 @@ const powers = [
 
 /**
  * Natural logarithm of a positive, normal number from + − × ÷ alone: the same bits on every engine, which `Math.log` does
- * not promise. Within 2e-16 of the size of the result or of 1, whichever is greater.
+ * not promise. Within 3e-16 of the size of the result or of 1, whichever is greater.
  *
  * With x = 2ᵏ·m, ln x = k·ln 2 + 2·artanh((m − 1)/(m + 1)).
  */
