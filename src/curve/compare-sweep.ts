@@ -11,7 +11,10 @@ import {
 import { explainConversion } from '../circuit/index.js';
 import { sweepDeviationFormula } from '../working/formulas/curve.js';
 import { type Step, step } from '../working/index.js';
-import type { Curve, CurveReading, Stretch } from './curve.js';
+import type { CurveReading, Stretch } from './curve.js';
+import { explainReading } from './explain-reading.js';
+import type { LoadCurve } from './load-curve.js';
+import type { RegimeCurve } from './regime-curve.js';
 
 /** A reading of a sweep: a load and one of power, current and voltage; none where nothing was read. */
 export interface SweepReading {
@@ -95,7 +98,7 @@ export interface SweepComparison {
  * ```
  */
 export function compareSweep(
-  reference: Curve,
+  reference: LoadCurve | RegimeCurve,
   measured: readonly SweepReading[],
   tolerance: SweepTolerance,
 ): SweepComparison {
@@ -130,7 +133,7 @@ export function compareSweep(
       );
       let read: CurveReading;
       try {
-        read = reference.readAt(load);
+        read = explainReading(reference, load);
       } catch (error) {
         if (!(error instanceof CalculationError && error.code === 'load-outside-curve')) throw error;
         return gap(error.code, `the load ${error.requirement}`);

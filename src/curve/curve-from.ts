@@ -1,6 +1,6 @@
 import { fail, requirePositive } from '../checks/index.js';
-import { currentFromPower, explainConversion, voltageFromPower } from '../circuit/index.js';
-import type { Curve, CurveReading } from './curve.js';
+import { currentFromPower, voltageFromPower } from '../circuit/index.js';
+import type { Curve } from './curve.js';
 
 /** A positive number far from the ends of the number range, so that no product of a few of them leaves it. */
 export function requireMagnitude(value: number, path: string): number {
@@ -17,12 +17,10 @@ export interface Reader {
   readonly check: (load: number, path: string) => void;
   /** Power at a load that passed. */
   readonly power: (load: number) => number;
-  /** Stretch, steps of the power, and warnings at a load that passed. */
-  readonly explain: (load: number, power: number) => Pick<CurveReading, 'stretch' | 'working' | 'warnings'>;
 }
 
 /** The reading functions that every curve has. */
-export function curveFrom({ lowest, highest, check, power, explain }: Reader): Omit<Curve, 'maximum' | 'loadsAt'> {
+export function curveFrom({ lowest, highest, check, power }: Reader): Omit<Curve, 'maximum' | 'loadsAt'> {
   const powerAt = (load: number): number => {
     if (!(typeof load === 'number' && load >= lowest && load <= highest)) check(load, 'load');
     return power(load);
@@ -31,20 +29,6 @@ export function curveFrom({ lowest, highest, check, power, explain }: Reader): O
     powerAt,
     currentAt: (load) => currentFromPower(powerAt(load), load),
     voltageAt: (load) => voltageFromPower(powerAt(load), load),
-    readAt: (load) => {
-      const watts = powerAt(load);
-      const explained = explain(load, watts);
-      const current = explainConversion(watts, { from: 'power', to: 'current', load });
-      const voltage = explainConversion(watts, { from: 'power', to: 'voltage', load });
-      return {
-        load,
-        power: watts,
-        current: current.value,
-        voltage: voltage.value,
-        ...explained,
-        working: [...explained.working, ...current.working, ...voltage.working],
-      };
-    },
     powersAt: (loads, out = new Float64Array(loads.length)) => {
       const { length } = loads;
       if (out.length !== length) fail('wrong-count', 'out', out.length, `must have ${length} rows, as loads`);

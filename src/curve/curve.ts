@@ -27,7 +27,7 @@ export interface Stretch {
   readonly kind: Regime | 'between' | 'outside';
 }
 
-/** What a curve says at a load, with the steps that lead there. */
+/** What a curve says at a load, with the steps that lead there: the result of `explainReading`. */
 export interface CurveReading {
   /** Load, in ohms. */
   readonly load: number;
@@ -45,6 +45,9 @@ export interface CurveReading {
   readonly warnings: readonly Warning[];
 }
 
+/** Of a reading: what the kind of curve decides. */
+export type Explained = Pick<CurveReading, 'stretch' | 'working' | 'warnings'>;
+
 /** Loads from one to another, both included; a single load has both ends equal. */
 export interface LoadInterval {
   /** Lowest load, in ohms; 0 where there is no lower end. */
@@ -61,8 +64,6 @@ export interface Curve {
   readonly currentAt: (load: number) => number;
   /** Rms voltage at a load in ohms, in volts. */
   readonly voltageAt: (load: number) => number;
-  /** Power, current and voltage at a load in ohms, with the stretch that answered and the working. */
-  readonly readAt: (load: number) => CurveReading;
   /**
    * Power at each of many loads, in watts. All loads are checked before the first power is written;
    * an error names the first bad row. `out`, of the same length, is filled and returned when given.

@@ -7,6 +7,7 @@ export {
   type SweepTolerance,
 } from './compare-sweep.js';
 export type { Curve, CurvePoint, CurveReading, LoadInterval, Regime, Stretch } from './curve.js';
+export { explainReading } from './explain-reading.js';
 export { type FittedPoint, fitRegimes, type RegimeFit, type UndeterminedRegime } from './fit-regimes.js';
 export type { Interpolation } from './interpolant.js';
 export { type LoadCurve, type LoadCurveOptions, loadCurve, type OutsideRule } from './load-curve.js';

@@ -105,3 +105,9 @@ export function interpolant({ loads, powers }: Columns, interpolation: Interpola
 
   return { loads, powers, logarithmic, cubic: isCubic, secants, slopes, locate, along, power };
 }
+
+/** The end point from which a load outside is reached, and the slope along which: 0 where the end power is held. */
+export function endOf({ loads, slopes }: Interpolant, load: number, isHeld: boolean): [knot: number, slope: number] {
+  const knot = load < loads[0]! ? 0 : loads.length - 1;
+  return [knot, isHeld ? 0 : slopes[knot]!];
+}

@@ -2,9 +2,7 @@ import { fail, requireChoice } from '../checks/index.js';
 import { columnsOf } from './columns-of.js';
 import type { Curve, CurvePoint, LoadInterval } from './curve.js';
 import { curveFrom, requireMagnitude } from './curve-from.js';
-import { explainAlong, explainInside } from './explain-stretch.js';
-import { type Interpolation, interpolant } from './interpolant.js';
-import { kindOfStretch } from './kind-of-stretch.js';
+import { endOf, type Interpolation, interpolant } from './interpolant.js';
 import { highestPoint, loadsAtPower } from './loads-at-power.js';
 
 /**
@@ -75,13 +73,10 @@ export function loadCurve(points: readonly CurvePoint[], options: LoadCurveOptio
   const from = loads[0]!;
   const to = loads[last]!;
   const isInside = (load: number): boolean => load >= from && load <= to;
-  /** The end point from which a load outside is reached, and the slope along which. */
-  const endOf = (load: number): [knot: number, slope: number] => {
-    const knot = load < from ? 0 : last;
-    return [knot, outside === 'end-power' ? 0 : inner.slopes[knot]!];
-  };
   const power = (load: number): number =>
-    isInside(load) ? powerInside(locate(load), load) : inner.along(...endOf(load), load);
+    isInside(load)
+      ? powerInside(locate(load), load)
+      : inner.along(...endOf(inner, load, outside === 'end-power'), load);
 
   return {
     points: points.map(({ load, power }) => ({ load, power })),
@@ -108,23 +103,6 @@ export function loadCurve(points: readonly CurvePoint[], options: LoadCurveOptio
             ? "To read beyond them, ask for outside: 'end-power' or 'end-stretch'."
             : 'The end stretch, continued, gives no power there.',
         );
-      },
-      explain: (load, reached) => {
-        const index = locate(Math.min(Math.max(load, from), to));
-        const stretch = { index, from: loads[index]!, to: loads[index + 1]! };
-        if (isInside(load)) {
-          return {
-            stretch: { ...stretch, kind: kindOfStretch(inner, index) },
-            working: explainInside(inner, index, load, reached),
-            warnings: [],
-          };
-        }
-        const message = `${load} ohm lies outside the loads of the points, ${from} to ${to} ohm: the curve was continued (${outside}).`;
-        return {
-          stretch: { ...stretch, kind: 'outside' },
-          working: [explainAlong(inner, load, ...endOf(load), reached)],
-          warnings: [{ code: 'load-outside-curve', message }],
-        };
       },
     }),
   };

@@ -1,6 +1,4 @@
 import { fail } from '../checks/index.js';
-import { currentAndPowerFormula, powerAndVoltageFormula, threeRegimesFormula } from '../working/formulas/curve.js';
-import { step } from '../working/index.js';
 import type { Curve, CurvePoint, Regime } from './curve.js';
 import { curveFrom, requireMagnitude } from './curve-from.js';
 
@@ -46,7 +44,7 @@ export interface RegimeCurve extends Curve {
  * import { regimeCurve } from 'esu-limits';
  * const curve = regimeCurve({ power: 300, currentLimit: 2, voltageLimit: 600 });
  * curve.powerAt(50); // → 200
- * curve.readAt(2000).stretch; // → { index: 2, from: 1200, kind: 'constant-voltage' }
+ * curve.corners.map(({ load }) => load); // → [75, 1200]
  * curve.maximum; // → { load: 75, power: 300 }
  * curve.loadsAt(150); // → [{ from: 37.5, to: 37.5 }, { from: 2400, to: 2400 }]
  * ```
@@ -59,11 +57,6 @@ export function regimeCurve(limits: RegimeLimits): RegimeCurve {
   }
   const I = currentLimit === undefined ? Infinity : requireMagnitude(currentLimit, 'currentLimit');
   const V = voltageLimit === undefined ? Infinity : requireMagnitude(voltageLimit, 'voltageLimit');
-  const byRegime = {
-    'constant-current': (load: number) => I * I * load,
-    'constant-power': () => P,
-    'constant-voltage': (load: number) => (V * V) / load,
-  };
   const power = (load: number): number => Math.min(I * I * load, P, (V * V) / load);
 
   const corners: Corner[] = [];
@@ -75,7 +68,6 @@ export function regimeCurve(limits: RegimeLimits): RegimeCurve {
   }
   const first = corners[0]!;
   const last = corners.at(-1)!;
-  const regimes = [first.below, ...corners.map(({ above }) => above)];
 
   return {
     limits: { ...limits },
@@ -96,26 +88,6 @@ export function regimeCurve(limits: RegimeLimits): RegimeCurve {
       highest: 1e99,
       check: requireMagnitude,
       power,
-      explain: (load, reached) => {
-        const index = Math.max(
-          0,
-          regimes.findIndex((regime) => byRegime[regime](load) === reached),
-        );
-        const kind = regimes[index]!;
-        const to = corners[index]?.load;
-        const label = `power, ${kind} regime`;
-        return {
-          stretch: { index, from: corners[index - 1]?.load ?? 0, ...(to === undefined ? {} : { to }), kind },
-          working: [
-            currentLimit === undefined
-              ? step(powerAndVoltageFormula, label, { R: load, P_max: P, V }, reached)
-              : voltageLimit === undefined
-                ? step(currentAndPowerFormula, label, { R: load, I, P_max: P }, reached)
-                : step(threeRegimesFormula, label, { R: load, I, P_max: P, V }, reached),
-          ],
-          warnings: [],
-        };
-      },
     }),
   };
 }

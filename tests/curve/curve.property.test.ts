@@ -1,9 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
-  type Curve,
   type CurvePoint,
+  type CurveReading,
   compareSweep,
+  explainReading,
   fitRegimes,
   type Interpolation,
   loadCurve,
@@ -40,7 +41,7 @@ describe('every interpolation', () => {
   it('stays between the powers of the two knots', () => {
     fc.assert(
       fc.property(curvePoints(), interpolation, share, (points, kind, part) => {
-        const { power, stretch } = loadCurve(points, { interpolation: kind }).readAt(loadAt(points, part));
+        const { power, stretch } = explainReading(loadCurve(points, { interpolation: kind }), loadAt(points, part));
         const ends = [points[stretch.index]!.power, points[stretch.index + 1]!.power];
         expect(power).toBeGreaterThanOrEqual(Math.min(...ends));
         expect(power).toBeLessThanOrEqual(Math.max(...ends));
@@ -67,7 +68,7 @@ describe('every interpolation', () => {
   it('re-evaluates in every step, and the steps end in what was read', () => {
     fc.assert(
       fc.property(curvePoints(), interpolation, share, (points, kind, part) => {
-        const reading = loadCurve(points, { interpolation: kind }).readAt(loadAt(points, part));
+        const reading = explainReading(loadCurve(points, { interpolation: kind }), loadAt(points, part));
         expectRecomputed(reading.working);
         expect(lastValue(reading.working, 'P')).toBe(reading.power);
         expect(lastValue(reading.working, 'I')).toBe(reading.current);
@@ -88,9 +89,9 @@ describe('every interpolation', () => {
         (points, kind, outside, factor, above) => {
           const curve = loadCurve(points, { interpolation: kind, outside });
           const at = above ? points.at(-1)!.load * factor : points[0]!.load / factor;
-          let reading: ReturnType<Curve['readAt']>;
+          let reading: CurveReading;
           try {
-            reading = curve.readAt(at);
+            reading = explainReading(curve, at);
           } catch (error) {
             // A falling line ends where its power does.
             expect(outside).toBe('end-stretch');
@@ -192,7 +193,7 @@ describe('the three-regime model', () => {
   it('exceeds none of its limits and reaches one of them', () => {
     fc.assert(
       fc.property(regimeLimits(), load(), (limits, at) => {
-        const { power, current, voltage, stretch, working } = regimeCurve(limits).readAt(at);
+        const { power, current, voltage, stretch, working } = explainReading(regimeCurve(limits), at);
         const used = [current / limits.currentLimit, power / limits.power, voltage / limits.voltageLimit];
         expect(Math.max(...used)).toBeCloseTo(1, 13);
         const governing = { 'constant-current': 0, 'constant-power': 1, 'constant-voltage': 2 }[

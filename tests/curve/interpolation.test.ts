@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { loadCurve } from '../../src/curve/index.js';
+import { explainReading, loadCurve } from '../../src/curve/index.js';
 import { monotoneSlopes } from '../../src/curve/monotone-slopes.js';
 import { pchipFixture } from './pchip-fixture.js';
 
@@ -80,14 +80,17 @@ describe('log–log stretches', () => {
   });
 
   it('are named by what is constant, within 0.02 of the exponent', () => {
-    expect(curve.readAt(120).stretch).toEqual({ index: 0, from: 100, to: 150, kind: 'constant-current' });
-    expect(curve.readAt(200).stretch).toEqual({ index: 1, from: 150, to: 400, kind: 'constant-power' });
-    expect(curve.readAt(1600).stretch).toEqual({ index: 2, from: 400, to: 1600, kind: 'constant-voltage' });
+    expect(explainReading(curve, 120).stretch).toEqual({ index: 0, from: 100, to: 150, kind: 'constant-current' });
+    expect(explainReading(curve, 200).stretch).toEqual({ index: 1, from: 150, to: 400, kind: 'constant-power' });
+    expect(explainReading(curve, 1600).stretch).toEqual({ index: 2, from: 400, to: 1600, kind: 'constant-voltage' });
     const kind = (exponent: number) =>
-      loadCurve([
-        { load: 100, power: 50 },
-        { load: 200, power: 50 * 2 ** exponent },
-      ]).readAt(150).stretch.kind;
+      explainReading(
+        loadCurve([
+          { load: 100, power: 50 },
+          { load: 200, power: 50 * 2 ** exponent },
+        ]),
+        150,
+      ).stretch.kind;
     expect([0.979, 0.981, 1.019, 1.021].map(kind)).toEqual([
       'between',
       'constant-current',
@@ -142,8 +145,8 @@ describe('straight stretches on linear axes', () => {
   });
 
   it('name a flat stretch and no other', () => {
-    expect(curve.readAt(150).stretch.kind).toBe('between');
-    expect(curve.readAt(300).stretch.kind).toBe('constant-power');
+    expect(explainReading(curve, 150).stretch.kind).toBe('between');
+    expect(explainReading(curve, 300).stretch.kind).toBe('constant-power');
   });
 });
 

@@ -1,6 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { CalculationError } from '../../src/checks/index.js';
-import { type CurvePoint, type Interpolation, type LoadCurveOptions, loadCurve } from '../../src/curve/index.js';
+import {
+  type CurvePoint,
+  explainReading,
+  type Interpolation,
+  type LoadCurveOptions,
+  loadCurve,
+} from '../../src/curve/index.js';
 
 const points: readonly CurvePoint[] = [
   { load: 100, power: 100 },
@@ -32,7 +38,7 @@ describe.each(interpolations)('a curve read by %s', (interpolation) => {
   it('gives the published power at every point', () => {
     for (const { load, power } of points) {
       expect(curve.powerAt(load)).toBe(power);
-      expect(curve.readAt(load).power).toBe(power);
+      expect(explainReading(curve, load).power).toBe(power);
     }
   });
 
@@ -54,7 +60,7 @@ describe.each(interpolations)('a curve read by %s', (interpolation) => {
   });
 
   it('reads power, current and voltage that belong together', () => {
-    const { power, current, voltage } = curve.readAt(437);
+    const { power, current, voltage } = explainReading(curve, 437);
     expect(curve.powerAt(437)).toBe(power);
     expect(curve.currentAt(437)).toBe(current);
     expect(curve.voltageAt(437)).toBe(voltage);
@@ -63,7 +69,7 @@ describe.each(interpolations)('a curve read by %s', (interpolation) => {
   });
 
   it('refuses a load outside, naming the range and what to ask for', () => {
-    for (const read of [curve.powerAt, curve.currentAt, curve.voltageAt, curve.readAt]) {
+    for (const read of [curve.powerAt, curve.currentAt, curve.voltageAt, (at: number) => explainReading(curve, at)]) {
       const { code, path, text } = faultOf(() => read(1800.0001));
       expect([code, path]).toEqual(['load-outside-curve', 'load']);
       expect(text).toContain('100 to 1800 ohm');
@@ -75,20 +81,20 @@ describe.each(interpolations)('a curve read by %s', (interpolation) => {
   it('refuses a load that is not a number, text of a number included', () => {
     for (const load of ['300', null, undefined, Number.NaN, [300]] as unknown as number[]) {
       expect(faultOf(() => curve.powerAt(load))).toMatchObject({ code: 'not-a-number', path: 'load' });
-      expect(faultOf(() => curve.readAt(load))).toMatchObject({ code: 'not-a-number', path: 'load' });
+      expect(faultOf(() => explainReading(curve, load))).toMatchObject({ code: 'not-a-number', path: 'load' });
     }
   });
 
   it('holds the power of the end point where that is asked for', () => {
     const held = loadCurve(points, { interpolation, outside: 'end-power' });
     expect([10, 99, 1801, 1e6].map(held.powerAt)).toEqual([100, 100, 100, 100]);
-    const reading = held.readAt(3600);
+    const reading = explainReading(held, 3600);
     expect(reading.stretch).toEqual({ index: 2, from: 600, to: 1800, kind: 'outside' });
     expect(reading.warnings).toEqual([
       { code: 'load-outside-curve', message: expect.stringContaining('3600 ohm lies outside') },
     ]);
-    expect(held.readAt(50).stretch).toEqual({ index: 0, from: 100, to: 300, kind: 'outside' });
-    expect(held.readAt(500).warnings).toEqual([]);
+    expect(explainReading(held, 50).stretch).toEqual({ index: 0, from: 100, to: 300, kind: 'outside' });
+    expect(explainReading(held, 500).warnings).toEqual([]);
   });
 
   it('gives a column of powers, the same as one by one', () => {
@@ -139,7 +145,7 @@ describe('the end stretch, continued', () => {
     const curve = loadCurve(points, options('log-log'));
     expect(curve.powerAt(50)).toBeCloseTo(50, 12);
     expect(curve.powerAt(3600)).toBeCloseTo(50, 12);
-    expect(curve.readAt(3600).voltage).toBeCloseTo(curve.voltageAt(1800), 10);
+    expect(explainReading(curve, 3600).voltage).toBeCloseTo(curve.voltageAt(1800), 10);
   });
 
   it('goes on as a line, until there is no power left', () => {
@@ -161,7 +167,7 @@ describe('the end stretch, continued', () => {
     ];
     for (const interpolation of ['monotone-cubic', 'monotone-cubic-log'] as const) {
       const curve = loadCurve(falling, options(interpolation));
-      const { working } = curve.readAt(440);
+      const { working } = explainReading(curve, 440);
       const m = working[0]!.inputs['m']!;
       const near = 400 * (1 - 1e-7);
       const slope =

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { CalculationError } from '../../src/checks/index.js';
-import { type RegimeLimits, regimeCurve, scaleCurve } from '../../src/curve/index.js';
+import { explainReading, type RegimeLimits, regimeCurve, scaleCurve } from '../../src/curve/index.js';
 
 function faultOf(work: () => unknown): { code: string; path: string } {
   try {
@@ -32,9 +32,9 @@ describe('a generator that limits current, power and voltage', () => {
   });
 
   it('says which regime answered and between which loads', () => {
-    expect(curve.readAt(50).stretch).toEqual({ index: 0, from: 0, to: 75, kind: 'constant-current' });
-    expect(curve.readAt(100).stretch).toEqual({ index: 1, from: 75, to: 1200, kind: 'constant-power' });
-    expect(curve.readAt(2000).stretch).toEqual({ index: 2, from: 1200, kind: 'constant-voltage' });
+    expect(explainReading(curve, 50).stretch).toEqual({ index: 0, from: 0, to: 75, kind: 'constant-current' });
+    expect(explainReading(curve, 100).stretch).toEqual({ index: 1, from: 75, to: 1200, kind: 'constant-power' });
+    expect(explainReading(curve, 2000).stretch).toEqual({ index: 2, from: 1200, kind: 'constant-voltage' });
   });
 
   it('lists the loads of a power', () => {
@@ -76,16 +76,16 @@ describe('a generator that never reaches its power limit', () => {
   });
 
   it('knows two regimes', () => {
-    expect(curve.readAt(150).stretch).toEqual({ index: 0, from: 0, to: 200, kind: 'constant-current' });
-    expect(curve.readAt(250).stretch).toEqual({ index: 1, from: 200, kind: 'constant-voltage' });
+    expect(explainReading(curve, 150).stretch).toEqual({ index: 0, from: 0, to: 200, kind: 'constant-current' });
+    expect(explainReading(curve, 250).stretch).toEqual({ index: 1, from: 200, kind: 'constant-voltage' });
   });
 
   it('reads at the corner where V·I just reaches the power', () => {
     const edge = regimeCurve({ power: 200, currentLimit: 1, voltageLimit: 200 });
     expect(edge.corners.map(({ load }) => load)).toEqual([200, 200]);
     expect(edge.loadsAt(200)).toEqual([{ from: 200, to: 200 }]);
-    expect(edge.readAt(200).power).toBe(200);
-    expect(edge.readAt(201).stretch).toEqual({ index: 2, from: 200, kind: 'constant-voltage' });
+    expect(explainReading(edge, 200).power).toBe(200);
+    expect(explainReading(edge, 201).stretch).toEqual({ index: 2, from: 200, kind: 'constant-voltage' });
   });
 });
 
@@ -95,8 +95,8 @@ describe('a generator with one limit beside its power', () => {
     expect(curve.maximum).toEqual({ load: 400, power: 100 });
     expect(curve.loadsAt(100)).toEqual([{ from: 0, to: 400 }]);
     expect(curve.loadsAt(50)).toEqual([{ from: 800, to: 800 }]);
-    expect(curve.readAt(1).stretch).toEqual({ index: 0, from: 0, to: 400, kind: 'constant-power' });
-    expect(curve.readAt(500).stretch).toEqual({ index: 1, from: 400, kind: 'constant-voltage' });
+    expect(explainReading(curve, 1).stretch).toEqual({ index: 0, from: 0, to: 400, kind: 'constant-power' });
+    expect(explainReading(curve, 500).stretch).toEqual({ index: 1, from: 400, kind: 'constant-voltage' });
   });
 
   it('without a voltage limit has full power up to any load', () => {
@@ -104,7 +104,7 @@ describe('a generator with one limit beside its power', () => {
     expect(curve.maximum).toEqual({ load: 100, power: 100 });
     expect(curve.loadsAt(100)).toEqual([{ from: 100 }]);
     expect(curve.loadsAt(50)).toEqual([{ from: 50, to: 50 }]);
-    expect(curve.readAt(500).stretch).toEqual({ index: 1, from: 100, kind: 'constant-power' });
+    expect(explainReading(curve, 500).stretch).toEqual({ index: 1, from: 100, kind: 'constant-power' });
   });
 });
 

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { compareSweep, loadCurve, regimeCurve } from '../../../src/curve/index.js';
+import { compareSweep, explainReading, loadCurve, regimeCurve } from '../../../src/curve/index.js';
 import { cubic, cubicLog, logPosition, position } from '../../../src/curve/interpolant.js';
 import { curvePoints, power, valueBetween } from '../../generators.js';
 import type { Twins } from './twin.js';
@@ -49,7 +49,7 @@ export const twins: Twins = {
         { load: R1!, power: P1! },
         { load: R2!, power: P2! },
       ]);
-      return curve.readAt((R1! + R2!) / 2).working[0]!.value;
+      return explainReading(curve, (R1! + R2!) / 2).working[0]!.value;
     },
   },
   'curve-slope': {
@@ -59,7 +59,7 @@ export const twins: Twins = {
         { load: R1!, power: P1! },
         { load: R2!, power: P2! },
       ];
-      return loadCurve(points, { interpolation: 'linear' }).readAt((R1! + R2!) / 2).working[0]!.value;
+      return explainReading(loadCurve(points, { interpolation: 'linear' }), (R1! + R2!) / 2).working[0]!.value;
     },
   },
   'curve-power-law': {
