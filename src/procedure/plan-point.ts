@@ -32,35 +32,38 @@ export interface PointContext {
   readonly accuracy?: { readonly below: number; readonly above: number; readonly fromFraction: number };
 }
 
-/** A point before it has its number, or the reason why a chosen point was left out. */
-export type PointDraft = Omit<PlanPoint, 'number'>;
+/** A point before it has its number, which is 0 until the order of work is known. */
+export type PointDraft = { -readonly [K in keyof PlanPoint]: PlanPoint[K] };
 
 /** Works out one point: load, expected values, limits, feasibility, activation, working. */
 export function planPoint(wanted: WantedPoint, model: OutputModel, context: PointContext): PointDraft {
   const { bench, reads } = context;
   const { output } = wanted;
   const lead = bench.leads?.find((candidate) => candidate.circuits.includes(output.circuit));
-  const identity = {
+  // One object that is filled in: a plan may have ten thousand points, and spreading costs more than the mathematics.
+  const point: PointDraft = {
     id: pointId(wanted),
+    number: 0,
     output: output.id,
     outputName: output.name,
     connection: output.connection,
-    ...(lead === undefined ? {} : { lead: lead.name }),
     setting: wanted.setting,
     settingText: settingText(wanted.setting),
     wantedLoad: wanted.load,
     reads,
-  };
-  const refused = (warning: Warning): PointDraft => ({
-    ...identity,
     limits: {},
     limitsFrom: 'none',
     feasible: false,
     feasibility: [],
     activation: {},
-    warnings: [warning],
+    warnings: [],
     working: [],
-  });
+  };
+  if (lead !== undefined) point.lead = lead.name;
+  const refused = (warning: Warning): PointDraft => {
+    point.warnings = [warning];
+    return point;
+  };
 
   const roughPower = wanted.statedPower ?? output.ratedPower;
   const chosen = chooseLoad(bench, wanted.load, roughPower);
@@ -133,29 +136,23 @@ export function planPoint(wanted: WantedPoint, model: OutputModel, context: Poin
     const reasons = failed.map((check) => `${check.check}: ${check.message}`).join('; ');
     warnings.push({ code: 'not-feasible', message: `Do not activate as planned. ${reasons}.` });
   }
-  return {
-    ...identity,
-    load: pointLoad,
-    expected: values,
-    ...(range === undefined ? {} : { range: { maximum: range.maximum, resolution: range.resolution } }),
-    limits: limits.limits,
-    limitsFrom: limits.from,
-    ...(limits.published === undefined ? {} : { publishedLimits: limits.published }),
-    ...(limits.derived === undefined ? {} : { derivedLimits: limits.derived }),
-    nominal,
-    feasible: failed.length === 0,
-    feasibility,
-    activation: activation(output, load, worst.power),
-    ...(measurement === undefined ? {} : { measurement }),
-    warnings,
-    working: [
-      ...expected.working,
-      // Limits that are derived from the expected power carry the steps of current and voltage themselves.
-      ...(limits.derived === undefined ? ohmicSteps(values, load.resistance) : []),
-      ...limits.working,
-      ...peakSteps(values, load.resistance, output),
-    ],
-  };
+  point.load = pointLoad;
+  point.expected = values;
+  if (range !== undefined) point.range = { maximum: range.maximum, resolution: range.resolution };
+  point.limits = limits.limits;
+  point.limitsFrom = limits.from;
+  if (limits.published !== undefined) point.publishedLimits = limits.published;
+  if (limits.derived !== undefined) point.derivedLimits = limits.derived;
+  point.nominal = nominal;
+  point.feasible = failed.length === 0;
+  point.feasibility = feasibility;
+  point.activation = activation(output, load, worst.power);
+  if (measurement !== undefined) point.measurement = measurement;
+  point.warnings = warnings;
+  // Limits that are derived from the expected power carry the steps of current and voltage themselves.
+  const ohmic = limits.derived === undefined ? ohmicSteps(values, load.resistance) : [];
+  point.working = expected.working.concat(ohmic, limits.working, peakSteps(values, load.resistance, output));
+  return point;
 
   function measurementAt(chosenRange: InstrumentRange): PlanPoint['measurement'] {
     if (bench.instrument.reads.every((f) => f.quantity !== reads || f.accuracy === undefined)) return undefined;

@@ -83,7 +83,10 @@ export function planVerification(
     }
   });
 
-  const points = inOrderOfWork(drafts).map((draft, index): PlanPoint => numbered(draft, index + 1));
+  const points: readonly PlanPoint[] = inOrderOfWork(drafts).map((draft, index) => {
+    draft.number = index + 1;
+    return draft;
+  });
   const monitor = (specification.monitor?.rows ?? []).map((row, index) => ({
     number: index + 1,
     connection: specification.monitor?.connection as string,
@@ -108,10 +111,6 @@ export function planVerification(
     warnings,
     benchTime: benchTime(bench, points),
   };
-}
-
-function numbered(draft: PointDraft, number: number): PlanPoint {
-  return { ...draft, number };
 }
 
 /** Connections are changed least, then loads, then settings from low to high. */
