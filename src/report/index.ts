@@ -8,6 +8,7 @@ export { recordHtml } from './record-html.js';
 export { recordJson } from './record-json.js';
 export { recordMarkdown } from './record-markdown.js';
 export { recordText } from './record-text.js';
+export type { SheetOptions } from './sheet/sheet-options.js';
 export type { TextOptions } from './text/render-text.js';
 export { worksheetCsv } from './worksheet-csv.js';
 export { worksheetHtml } from './worksheet-html.js';

@@ -1,5 +1,6 @@
 import type { Plan } from '../procedure/index.js';
 import { renderHtml } from './html/render-html.js';
+import type { SheetOptions } from './sheet/sheet-options.js';
 import { worksheetSheet } from './sheet/worksheet-sheet.js';
 
 /**
@@ -7,8 +8,9 @@ import { worksheetSheet } from './sheet/worksheet-sheet.js';
  * no request. It prints on A4 and Letter.
  *
  * @param plan A plan of `planVerification`
+ * @param options Whether the working is printed
  * @returns An HTML document
  */
-export function worksheetHtml(plan: Plan): string {
-  return renderHtml(worksheetSheet(plan));
+export function worksheetHtml(plan: Plan, options: SheetOptions = {}): string {
+  return renderHtml(worksheetSheet(plan, options));
 }

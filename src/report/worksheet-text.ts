@@ -8,9 +8,9 @@ import { renderText, type TextOptions } from './text/render-text.js';
  * Long texts wrap, nothing is cut. Limits are printed as the instrument shows them and never looser than they are.
  *
  * @param plan A plan of `planVerification`
- * @param options Characters
+ * @param options Characters, and whether the working is printed
  * @returns Text, ended by a line break
  */
 export function worksheetText(plan: Plan, options: TextOptions = {}): string {
-  return renderText(worksheetSheet(plan), options);
+  return renderText(worksheetSheet(plan, options), options);
 }

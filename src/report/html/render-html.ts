@@ -11,6 +11,8 @@ const policy = "default-src 'none'; style-src 'unsafe-inline'; img-src data:; ba
 /** A sheet as one HTML document: inline style and pictures, no script, no request. */
 export function renderHtml(sheet: Sheet): string {
   const title = escapeHtml(`${sheet.title} — ${sheet.subtitle}`);
+  const blocks = sheet.sections.flatMap((section) => section.blocks);
+  const anchors = new Set(blocks.flatMap((block) => (block.kind === 'working' ? [block.working.id] : [])));
   return [
     '<!DOCTYPE html>',
     '<html lang="en">',
@@ -28,7 +30,7 @@ export function renderHtml(sheet: Sheet): string {
     navigation(sheet),
     '</header>',
     '<main>',
-    ...sheet.sections.map(sectionHtml),
+    ...sheet.sections.map((section) => sectionHtml(section, anchors)),
     '</main>',
     '</body>',
     '</html>',
@@ -43,13 +45,13 @@ function navigation(sheet: Sheet): string {
   return `<nav aria-label="Sections"><ul>${links.join('')}</ul></nav>`;
 }
 
-function sectionHtml(section: Section): string {
+function sectionHtml(section: Section, anchors: ReadonlySet<string>): string {
   const heading = section.heading === undefined ? '' : `<h2>${escapeHtml(section.heading)}</h2>`;
   const attributes = `id="${section.id}"${section.newPage === true ? ' class="new-page"' : ''}`;
-  return `<section ${attributes}>${heading}\n${section.blocks.map((block) => blockHtml(block, section)).join('\n')}\n</section>`;
+  return `<section ${attributes}>${heading}\n${section.blocks.map((block) => blockHtml(block, section, anchors)).join('\n')}\n</section>`;
 }
 
-function blockHtml(block: Block, section: Section): string {
+function blockHtml(block: Block, section: Section, anchors: ReadonlySet<string>): string {
   switch (block.kind) {
     case 'paragraph': {
       const tone = block.tone ?? 'plain';
@@ -64,7 +66,7 @@ function blockHtml(block: Block, section: Section): string {
       return `<dl class="facts">${pairs.join('')}</dl>`;
     }
     case 'table':
-      return tableHtml(block.table);
+      return tableHtml(block.table, anchors);
     case 'lines':
       return `<div class="lines">${block.lines.map(lineHtml).join('')}</div>`;
     case 'pictures': {

@@ -34,7 +34,8 @@ ul.caution li{margin:.25rem 0;padding-left:1.4rem;text-indent:-1.4rem}
 ul.caution li::before{content:"\\26A0\\FE0E";display:inline-block;width:1.4rem;text-indent:0}
 ul.warning li::marker{content:"!\\00A0\\00A0";font-weight:700}
 li{break-inside:avoid}
-.lines{display:grid;gap:.55rem;margin:.8rem 0}
+section#signature{break-inside:avoid}
+.lines{display:grid;gap:.55rem;margin:.8rem 0;break-inside:avoid}
 .lines p{display:grid;grid-template-columns:minmax(9rem,14rem) 1fr;gap:1rem;margin:0;align-items:end;break-inside:avoid}
 .lines .room{border-bottom:1.5px solid var(--ink);min-height:1.7rem}
 .lines .name{color:var(--soft)}
@@ -55,8 +56,10 @@ tr.notes p{margin:.05rem 0}
 .attention{color:var(--ink);font-weight:600}
 .attention::before{content:"!\\00A0";color:var(--fail);font-weight:800}
 td.is-blank{border:1.5px solid var(--soft);min-width:4.2rem;height:2rem}
+#rules td.is-blank{min-width:8rem}
+#curves p{break-after:avoid}
 td.is-margin{white-space:nowrap}
-td.is-margin svg{display:block;margin:.1rem 0 0 auto}
+td.is-margin svg{width:5rem;height:auto;display:block;margin:.1rem 0 0 auto}
 .verdict{display:inline-flex;align-items:center;gap:.35rem;white-space:nowrap;font-weight:600}
 .verdict.pass{font-weight:400}
 .verdict svg{flex:none}
@@ -70,8 +73,9 @@ figure svg{width:100%;height:auto;max-width:30rem;display:block}
 table.working{table-layout:fixed;margin:.1rem 0 .4rem}
 table.working thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
 table.working td{font-size:.86rem;padding:.12rem .45rem;border-top:1px solid var(--grid);overflow-wrap:anywhere}
-table.working td:first-child{width:27%}
-table.working td:last-child{width:17%;color:var(--soft)}
+table.working .c1{width:25%}
+table.working .c3{width:14%}
+table.working td:last-child{color:var(--soft)}
 table.working td.formula{font-family:ui-monospace,"Cascadia Mono",Menlo,Consolas,"DejaVu Sans Mono",monospace;font-size:.8rem;padding-left:1.6rem;text-indent:-1.2rem}
 table.working b{white-space:nowrap;text-indent:0}
 @media screen and (prefers-color-scheme:dark){:root{${properties('dark')}}}
@@ -90,13 +94,15 @@ table.flow,.flow tbody,.flow tr,.flow td{display:block;width:auto}
 .flow td{border:0;padding:.12rem 0}
 .flow tr.main td{display:flex;justify-content:space-between;align-items:baseline;gap:1rem;text-align:right}
 .flow tr.main td.wide{display:block;text-align:left}
-table.working td,table.working td:first-child,table.working td:last-child{width:auto}
+.flow.working tbody{border-width:0 0 1px;padding:.15rem 0;margin:0}
+.flow.working tr.main td{display:block;text-align:left;border:0}
+.flow.working tr.main td::before{content:none}
 .flow.working tr.main td.formula{padding-left:1.2rem}
 .flow tr.main td::before{content:attr(data-label);color:var(--soft);text-align:left;flex:none;max-width:60%}
 .flow tr.main td.wide::before{display:block}
 .flow td.is-blank::after{content:"";border-bottom:1.5px solid var(--ink);width:6rem}
 .flow td.is-blank{border:0;height:auto}
-.flow td.is-margin svg{display:none}
+.flow td.is-margin svg{width:5rem;height:auto;display:none}
 .flow .verdict{white-space:normal}
 #result table{min-width:0}
 .pictures{grid-template-columns:1fr}

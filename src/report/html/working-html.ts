@@ -2,8 +2,9 @@ import { escapeHtml } from '../escape/escape-html.js';
 import type { Working, WorkingPart, WorkingStep } from '../sheet/sheet.js';
 
 /** The working of one point as tables, open in print and on screen alike. */
-export function workingHtml({ id, heading, parts }: Working): string {
-  return `<div id="${id}"><h3>${escapeHtml(heading)}</h3>${parts.map(partHtml).join('')}</div>`;
+export function workingHtml({ id, heading, remarks, parts }: Working): string {
+  const sentences = remarks.map((remark) => `<p class="small">${escapeHtml(remark)}</p>`).join('');
+  return `<div id="${id}"><h3>${escapeHtml(heading)}</h3>${sentences}${parts.map(partHtml).join('')}</div>`;
 }
 
 function partHtml({ heading, steps }: WorkingPart): string {
@@ -14,6 +15,7 @@ function partHtml({ heading, steps }: WorkingPart): string {
   return [
     title,
     '<table class="flow working" role="table">',
+    '<colgroup><col class="c1"><col><col class="c3"></colgroup>',
     `<thead role="rowgroup"><tr role="row">${head.join('')}</tr></thead>`,
     ...steps.map(stepHtml),
     '</table>',

@@ -99,9 +99,10 @@ function cellText(cell: Cell): string {
   }
 }
 
-function workingParts({ heading, parts }: Working): string[] {
+function workingParts({ heading, remarks, parts }: Working): string[] {
   return [
     `### ${escapeMarkdown(heading)}`,
+    ...remarks.map(escapeMarkdown),
     ...parts.flatMap((part) => [
       ...(part.heading === '' ? [] : [`**${escapeMarkdown(part.heading)}**`]),
       [

@@ -1,6 +1,6 @@
 import type { CurvePoint } from '../../curve/index.js';
 import type { Phase } from '../../procedure/index.js';
-import type { ShownVerdict } from '../sheet/sheet.js';
+import type { ShownVerdict } from '../sheet/shown-verdict.js';
 
 /** What a picture of a load curve shows: powers in watts against loads in ohms. */
 export interface CurvePicture {

@@ -11,6 +11,7 @@ import type {
 } from '../../procedure/index.js';
 import { plainText } from '../escape/plain-text.js';
 import { valueText } from '../numbers/value-text.js';
+import { shownVerdict } from '../sheet/shown-verdict.js';
 import { toleranceText } from '../sheet/tolerance-text.js';
 import type { BandPoint, CurvePicture, PictureReading } from './curve-picture.js';
 
@@ -181,9 +182,7 @@ function readingsOf(points: readonly PlanPoint[], findings: Findings | undefined
     const load = loads.get(finding.point);
     if (load === undefined || finding.power === undefined) return [];
     const { number, power, phase, verdict, reason } = finding;
-    return [
-      { number, load, power, phase, verdict: verdict === 'pass' && reason === 'close-to-limit' ? 'close' : verdict },
-    ];
+    return [{ number, load, power, phase, verdict: shownVerdict(verdict, reason) }];
   });
 }
 

@@ -79,7 +79,10 @@ function axesOf({ line, band, limits, readings }: CurvePicture): { x: LogAxis; y
   // A lower limit close to zero would stretch the axis without end.
   const floor = Math.min(...linePowers, ...near) / 4;
   const powers = [...shown, ...near].filter((power) => power >= floor);
-  return { x: logAxis(loads, left, right), y: logAxis(powers, bottom, top) };
+  return {
+    x: logAxis(loads, { from: left, to: right, labelGap: 27 }),
+    y: logAxis(powers, { from: bottom, to: top, labelGap: 17, leastRatio: 3 }),
+  };
 }
 
 function axes(x: LogAxis, y: LogAxis): string {
@@ -250,7 +253,7 @@ function placeLegend(items: readonly LegendItem[]): string {
   return items
     .map(({ text, sign }) => {
       // Widths are estimates: no text is measured without a browser.
-      const needed = 26 + text.length * 5.9;
+      const needed = 28 + text.length * 6.2;
       if (x > 10 && x + needed > width) {
         x = 10;
         y += 17;

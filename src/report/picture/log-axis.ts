@@ -10,48 +10,58 @@ export interface LogAxis {
   readonly minor: readonly number[];
 }
 
-const ladders = [[1, 2, 5], [1, 3], [1]] as const;
+/** Where an axis lies on the page, and how close its labels may stand. */
+export interface LogAxisOptions {
+  /** Place of the lower end on the page. */
+  readonly from: number;
+  /** Place of the upper end on the page. */
+  readonly to: number;
+  /** Least distance of two labels. */
+  readonly labelGap: number;
+  /** Least ratio of the ends: a narrower range would show noise as hills. Default: 2. */
+  readonly leastRatio?: number;
+}
+
+/** Steps of a decade that may have labels, from many to few. */
+const ladders = [[1, 1.5, 2, 3, 4, 5, 6, 8], [1, 2, 3, 5], [1, 2, 5], [1, 3], [1]] as const;
+
+const fineSteps = [1, 2, 3, 4, 5, 6, 7, 8, 9];
+
+/** Room beyond the outermost values, as a ratio. */
+const margin = 1.15;
 
 /**
- * An axis from the 1–2–5 value at or below the smallest value to the one at or above the greatest.
+ * An axis that holds all values with a little room at both ends. Its labels stand at round values, as many as there is
+ * room for.
  *
  * @param values Values that must lie on the axis, all greater than 0
- * @param from Place of the smallest value on the page
- * @param to Place of the greatest value on the page
+ * @param options Place on the page, distance of labels, least ratio
  */
-export function logAxis(values: readonly number[], from: number, to: number): LogAxis {
-  const smallest = values.reduce((a, b) => Math.min(a, b), Number.POSITIVE_INFINITY);
-  const greatest = values.reduce((a, b) => Math.max(a, b), 0);
-  const minimum = roundToLadder(smallest, 'down');
-  const above = roundToLadder(greatest, 'up');
-  const maximum = above > minimum ? above : roundToLadder(minimum * 1.5, 'up');
+export function logAxis(values: readonly number[], options: LogAxisOptions): LogAxis {
+  const { from, to, labelGap, leastRatio = 2 } = options;
+  const smallest = values.reduce((a, b) => Math.min(a, b), Number.POSITIVE_INFINITY) / margin;
+  const greatest = values.reduce((a, b) => Math.max(a, b), 0) * margin;
+  const widen = Math.sqrt(Math.max(1, (leastRatio * smallest) / greatest));
+  const minimum = smallest / widen;
+  const maximum = greatest * widen;
   const span = Math.log(maximum / minimum);
   const at = (value: number): number => from + ((to - from) * Math.log(value / minimum)) / span;
-  const labelled = ladders.map((ladder) => rungs(ladder, minimum, maximum)).find((list) => list.length <= 9);
-  const shown = labelled ?? everyNth(rungs([1], minimum, maximum), 9);
-  const fine =
-    maximum / minimum <= 1e3
-      ? rungs([1, 2, 3, 4, 5, 6, 7, 8, 9], minimum, maximum)
-      : rungs([1, 2, 5], minimum, maximum);
-  const minor = fine.filter((value) => !shown.includes(value));
-  return { minimum, maximum, at, labelled: shown, minor: minor.length <= 60 ? minor : [] };
+  const isRoomy = (list: readonly number[]): boolean =>
+    list.every((value, i) => i === 0 || Math.abs(at(value) - at(list[i - 1] as number)) >= labelGap);
+  const decades = rungs([1], minimum, maximum);
+  const labelled = ladders.map((ladder) => rungs(ladder, minimum, maximum)).find(isRoomy) ?? everyNth(decades, 9);
+  const fine = rungs(maximum / minimum <= 1e3 ? fineSteps : [1], minimum, maximum);
+  return { minimum, maximum, at, labelled, minor: fine.filter((value) => !labelled.includes(value)) };
 }
 
-/** The nearest of 1, 2, 5 × 10^n at or beyond a value. */
-function roundToLadder(value: number, direction: 'down' | 'up'): number {
-  const decade = Math.floor(Math.log10(value));
-  const candidates = [decade - 1, decade, decade + 1].flatMap((d) => [1, 2, 5].map((m) => power(m, d)));
-  const fitting =
-    direction === 'down' ? candidates.filter((c) => c <= value).at(-1) : candidates.find((c) => c >= value);
-  return fitting ?? value;
-}
-
+/** Multiples of powers of ten inside a range, ascending. */
 function rungs(ladder: readonly number[], minimum: number, maximum: number): number[] {
   const first = Math.floor(Math.log10(minimum));
   const last = Math.ceil(Math.log10(maximum));
   const all: number[] = [];
   for (let decade = first; decade <= last; decade++) {
-    for (const m of ladder) all.push(power(m, decade));
+    // The number that the decimal text means: 2e-1 is 0.2, which 2 * 10 ** -1 is not always.
+    for (const m of ladder) all.push(Number(`${m}e${decade}`));
   }
   return all.filter((value) => value >= minimum && value <= maximum);
 }
@@ -59,9 +69,4 @@ function rungs(ladder: readonly number[], minimum: number, maximum: number): num
 function everyNth(list: readonly number[], most: number): number[] {
   const n = Math.ceil(list.length / most);
   return list.filter((_, i) => i % n === 0);
-}
-
-/** m × 10^d as the number that its decimal text means: 2e-1 is 0.2, which 2 * 10 ** -1 is not always. */
-function power(m: number, d: number): number {
-  return Number(`${m}e${d}`);
 }

@@ -1,7 +1,7 @@
 import type { Verdict } from '../../procedure/index.js';
 import { escapeHtml } from '../escape/escape-html.js';
 import { marginText } from '../numbers/percent-text.js';
-import type { ShownVerdict } from '../sheet/sheet.js';
+import type { ShownVerdict } from '../sheet/shown-verdict.js';
 import { mark } from './mark.js';
 import { ink } from './palette.js';
 import { element } from './svg.js';

@@ -1,4 +1,4 @@
-import type { ShownVerdict } from '../sheet/sheet.js';
+import type { ShownVerdict } from '../sheet/shown-verdict.js';
 import { ink } from './palette.js';
 import { element, pathData } from './svg.js';
 

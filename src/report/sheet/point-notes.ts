@@ -1,5 +1,6 @@
 import type { Warning } from '../../checks/index.js';
-import type { PlanPoint } from '../../procedure/index.js';
+import type { PlanPoint, PointMeasurement } from '../../procedure/index.js';
+import { roundUncertainty } from '../../uncertainty/index.js';
 import { plainText } from '../escape/plain-text.js';
 import { valueText } from '../numbers/value-text.js';
 import type { RowNote } from './sheet.js';
@@ -17,6 +18,9 @@ export function pointNotes(point: PlanPoint): readonly RowNote[] {
   if (point.expected?.peakVoltage !== undefined) {
     notes.push(`Peak about ${valueText(point.expected.peakVoltage, 'voltage', 3)}.`);
   }
+  if (point.measurement !== undefined && point.nominal !== undefined) {
+    notes.push(`U ${uncertaintyText(point.measurement, point.nominal, point.reads)}.`);
+  }
   const { longest, pause } = point.activation;
   if (longest !== undefined) notes.push(`Activate up to ${valueText(longest, 'time')}.`);
   if (pause !== undefined) notes.push(`Pause ${valueText(pause, 'time')} or longer.`);
@@ -28,4 +32,11 @@ export function warningNotes(warnings: readonly Warning[]): readonly RowNote[] {
   return warnings
     .filter(({ code }) => !inHeading.includes(code))
     .map(({ code, message }) => ({ tone: quiet.includes(code) ? 'plain' : 'attention', text: plainText(message) }));
+}
+
+/** Expanded uncertainty of a reading at the nominal, with its probability: `14 mA (95 %)`. */
+function uncertaintyText({ expanded }: PointMeasurement, nominal: number, reads: PlanPoint['reads']): string {
+  const { expandedUncertainty, coverageProbability } = expanded;
+  const shown = expandedUncertainty > 0 ? roundUncertainty(nominal, expandedUncertainty).uncertainty : 0;
+  return `${valueText(shown, reads)} (${Number((coverageProbability * 100).toPrecision(4))} %)`;
 }

@@ -8,6 +8,7 @@ import { warningNotes } from './point-notes.js';
 import { type PointNumbers, pointNumbers } from './point-numbers.js';
 import { identityCells, identityColumns } from './points-worksheet.js';
 import type { Cell, Column, Row, RowNote, Section } from './sheet.js';
+import { shownVerdict } from './shown-verdict.js';
 import { verdictCell } from './verdict-word.js';
 
 /** The points in the order of work, with readings, margins and verdicts. */
@@ -65,7 +66,7 @@ function columnsOf(numbers: PointNumbers, withState: boolean): readonly Column[]
 
 function rowOf(finding: PointFinding, point: PlanPoint, numbers: PointNumbers, withState: boolean): Row {
   const { margin, verdict, reason } = finding;
-  const shown = verdict === 'pass' && reason === 'close-to-limit' ? 'close' : verdict;
+  const shown = shownVerdict(verdict, reason);
   const marginCell: Cell =
     margin === undefined ? none : { kind: 'margin', text: marginText(margin), margin, verdict: shown };
   return {
@@ -85,7 +86,8 @@ function rowOf(finding: PointFinding, point: PlanPoint, numbers: PointNumbers, w
 
 /** The reason in its own words, except where the row says it all. */
 function reasonNote({ message, verdict, reason }: PointFinding): readonly RowNote[] {
-  return reason === 'inside' ? [] : [{ tone: verdict === 'pass' ? 'plain' : 'attention', text: plainText(message) }];
+  if (reason === 'inside') return [];
+  return [{ tone: verdict === 'pass' ? 'plain' : 'attention', text: plainText(message) }];
 }
 
 /** What was read or written beside the reading. */

@@ -9,11 +9,12 @@ import { pointFinder } from './point-finder.js';
 import { pointsRecord } from './points-record.js';
 import { rulesRecord } from './rules-table.js';
 import type { FormLine, Section, Sheet } from './sheet.js';
+import type { SheetOptions } from './sheet-options.js';
 import { summarySection } from './summary.js';
 import { workingSections } from './working.js';
 
 /** A record as neutral sections: what was found, and on what it stands. */
-export function recordSheet(record: VerificationRecord): Sheet {
+export function recordSheet(record: VerificationRecord, options: SheetOptions = {}): Sheet {
   const { plan, readings, findings } = record;
   const subtitle = generatorText(plan);
   return {
@@ -37,7 +38,7 @@ export function recordSheet(record: VerificationRecord): Sheet {
       ...benchTimeSection(plan),
       signing(record),
       ...picturesSection(plan, findings),
-      ...workingSections(plan, findings),
+      ...workingSections(plan, options, findings),
     ],
   };
 }

@@ -1,5 +1,6 @@
-import type { OverallVerdict, Verdict } from '../../procedure/index.js';
+import type { Verdict } from '../../procedure/index.js';
 import type { CurvePicture } from '../picture/curve-picture.js';
+import type { ShownVerdict } from './shown-verdict.js';
 
 /**
  * A worksheet or a record as neutral sections, made once and rendered four times.
@@ -119,13 +120,12 @@ export type Cell =
   | { readonly kind: 'blank' }
   | { readonly kind: 'none' };
 
-/** A verdict as it is shown: a pass close to a limit has a mark of its own. */
-export type ShownVerdict = Verdict | OverallVerdict | 'close';
-
 /** The working of one point or rule. */
 export interface Working {
   readonly id: string;
   readonly heading: string;
+  /** Sentences before the steps. */
+  readonly remarks: readonly string[];
   readonly parts: readonly WorkingPart[];
 }
 

@@ -1,5 +1,6 @@
 import type { OverallVerdict, ReasonCode, Verdict } from '../../procedure/index.js';
-import type { Cell, ShownVerdict } from './sheet.js';
+import type { Cell } from './sheet.js';
+import { type ShownVerdict, shownVerdict } from './shown-verdict.js';
 
 const words: Readonly<Record<ShownVerdict, string>> = {
   pass: 'pass',
@@ -20,14 +21,12 @@ const reasons: Readonly<Record<ReasonCode, string>> = {
   'nothing-to-compare': 'nothing to compare',
 };
 
+/** Reasons that the row says already: in its verdict, or in the remark below. */
+const needsNoWord: readonly ReasonCode[] = ['inside', 'close-to-limit', 'no-reading'];
+
 /** The cell of a verdict: its word, and the reason in a few words where there is one. */
 export function verdictCell(verdict: Verdict | OverallVerdict, reason?: ReasonCode): Cell {
-  const shown: ShownVerdict = verdict === 'pass' && reason === 'close-to-limit' ? 'close' : verdict;
-  const because = reason === undefined || reason === 'inside' || shown === 'close' ? undefined : reasons[reason];
+  const shown = shownVerdict(verdict, reason);
+  const because = reason === undefined || needsNoWord.includes(reason) ? undefined : reasons[reason];
   return { kind: 'verdict', verdict: shown, word: words[shown], ...(because === undefined ? {} : { reason: because }) };
-}
-
-/** A reason code in a few words. */
-export function reasonWord(reason: ReasonCode): string {
-  return reasons[reason];
 }

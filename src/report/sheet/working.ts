@@ -4,6 +4,7 @@ import { plainText } from '../escape/plain-text.js';
 import { valueText } from '../numbers/value-text.js';
 import { loadOf } from './point-numbers.js';
 import type { Block, Section, Working, WorkingPart, WorkingStep } from './sheet.js';
+import type { SheetOptions } from './sheet-options.js';
 import { substituteNumbers, workingNumber } from './substitute-numbers.js';
 
 /** Identifier of the working of a point. */
@@ -12,7 +13,8 @@ export function workingId(number: number): string {
 }
 
 /** The steps of every number, and the sources that they name. */
-export function workingSections(plan: Plan, findings?: Findings): readonly Section[] {
+export function workingSections(plan: Plan, options: SheetOptions, findings?: Findings): readonly Section[] {
+  if (options.working === false) return [leftOut];
   const numbered = new SourceNumbers();
   const partsByPoint = new Map<string, WorkingPart[]>();
   for (const finding of findings?.points ?? []) {
@@ -31,14 +33,20 @@ export function workingSections(plan: Plan, findings?: Findings): readonly Secti
     const parts = [...limits, ...(partsByPoint.get(point.id) ?? [])];
     const load = valueText(loadOf(point), 'resistance', 6);
     const heading = plainText(`Point ${point.number}: ${point.outputName}, ${point.settingText} at ${load}`);
-    if (parts.length > 0) blocks.push(block({ id: workingId(point.number), heading, parts }));
+    const remarks = point.measurement === undefined ? [] : [plainText(point.measurement.statement)];
+    if (parts.length > 0) blocks.push(block({ id: workingId(point.number), heading, remarks, parts }));
   }
   const rules = (findings?.rules ?? []).filter((rule) => rule.working.length > 0);
   rules.forEach((rule, i) => {
     const title = plan.rules.find((entry) => entry.rule === rule.rule)?.definition.title ?? rule.rule;
     const heading = plainText(`Rule: ${title}, ${rule.outputName}, ${rule.phase.replace('-', ' ')}`);
     blocks.push(
-      block({ id: `working-rule-${i + 1}`, heading, parts: [{ heading: '', steps: stepsOf(rule.working, numbered) }] }),
+      block({
+        id: `working-rule-${i + 1}`,
+        heading,
+        remarks: [],
+        parts: [{ heading: '', steps: stepsOf(rule.working, numbered) }],
+      }),
     );
   });
   if (blocks.length === 0) return [];
@@ -54,6 +62,17 @@ export function workingSections(plan: Plan, findings?: Findings): readonly Secti
     { id: 'sources', heading: 'Sources', blocks: [{ kind: 'list', tone: 'plain', items: numbered.list() }] },
   ];
 }
+
+const leftOut: Section = {
+  id: 'working',
+  heading: 'Working',
+  blocks: [
+    {
+      kind: 'paragraph',
+      text: 'The working of the numbers was left out here: the JSON document holds it, and can be recomputed.',
+    },
+  ],
+};
 
 function block(working: Working): Block {
   return { kind: 'working', working };

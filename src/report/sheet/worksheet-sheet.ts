@@ -5,10 +5,11 @@ import { monitorWorksheet } from './monitor-table.js';
 import { pointsWorksheet } from './points-worksheet.js';
 import { rulesWorksheet } from './rules-table.js';
 import type { FormLine, Section, Sheet } from './sheet.js';
+import type { SheetOptions } from './sheet-options.js';
 import { workingSections } from './working.js';
 
 /** A plan as neutral sections: what to set, to connect and to expect, with room to write. */
-export function worksheetSheet(plan: Plan): Sheet {
+export function worksheetSheet(plan: Plan, options: SheetOptions = {}): Sheet {
   const subtitle = generatorText(plan);
   return {
     kind: 'worksheet',
@@ -27,7 +28,7 @@ export function worksheetSheet(plan: Plan): Sheet {
       ...benchTimeSection(plan),
       signing(),
       ...picturesSection(plan),
-      ...workingSections(plan),
+      ...workingSections(plan, options),
     ],
   };
 }

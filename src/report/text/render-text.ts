@@ -1,12 +1,13 @@
 import { asciiText } from '../escape/ascii-text.js';
 import { bindUnits } from '../escape/bind-units.js';
 import type { Block, FormLine, Section, Sheet, Working } from '../sheet/sheet.js';
+import type { SheetOptions } from '../sheet/sheet-options.js';
 import { tableText } from './table-text.js';
 import { textWidth } from './text-width.js';
 import { wrapText, wrapUnder } from './wrap-text.js';
 
 /** How a sheet is written as text. */
-export interface TextOptions {
+export interface TextOptions extends SheetOptions {
   /** Writes `ohm` for Ω, `-` for −, and drops accents, for terminals and printers that only know ASCII. Default: false. */
   readonly ascii?: boolean;
 }
@@ -74,8 +75,9 @@ function formLine({ name, value }: FormLine, spell: Spell): string[] {
   return value === undefined ? [lead + '_'.repeat(40)] : wrapUnder(lead, spell(value), width);
 }
 
-function workingLines({ heading, parts }: Working, spell: Spell): string[] {
+function workingLines({ heading, remarks, parts }: Working, spell: Spell): string[] {
   const lines = wrapText(spell(heading), width);
+  for (const remark of remarks) lines.push(...wrapUnder('  ', spell(remark), width));
   for (const part of parts) {
     if (part.heading !== '') lines.push(...wrapUnder('  ', spell(part.heading), width));
     for (const step of part.steps) {

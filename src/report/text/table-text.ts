@@ -89,10 +89,11 @@ function lanesOf(table: Table, text: CellText, spell: Spell): Lane[] {
   });
 }
 
-/** Narrows the widest lanes until all fit: first with wide gaps and whole words, then with narrow gaps, then with broken words. */
+/** Narrows the widest lanes until all fit: wide gaps and no wrapping where there is room, else narrow gaps, at worst broken words. */
 function layOut(lanes: readonly Lane[], width: number): Layout | undefined {
   for (const [gap, bound] of [
-    ['  ', 'good'],
+    ['  ', 'width'],
+    [' ', 'width'],
     [' ', 'good'],
     [' ', 'least'],
   ] as const) {
