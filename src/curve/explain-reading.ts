@@ -22,7 +22,7 @@ import type { RegimeCurve } from './regime-curve.js';
  * const reading = explainReading(curve, 2000);
  * reading.power; // → 180
  * reading.stretch; // → { index: 2, from: 1200, kind: 'constant-voltage' }
- * reading.working[0].expression; // → 'min(I^2 * R, P_max, V^2 / R)'
+ * reading.working[0]?.expression; // → 'min(I^2 * R, P_max, V^2 / R)'
  * ```
  */
 export function explainReading(curve: LoadCurve | RegimeCurve, load: number): CurveReading {

@@ -9,6 +9,7 @@ export { recordJson } from './record-json.js';
 export { recordMarkdown } from './record-markdown.js';
 export { recordText } from './record-text.js';
 export type { SheetOptions } from './sheet/sheet-options.js';
+export type { ShownVerdict } from './sheet/shown-verdict.js';
 export type { TextOptions } from './text/render-text.js';
 export { worksheetCsv } from './worksheet-csv.js';
 export { worksheetHtml } from './worksheet-html.js';

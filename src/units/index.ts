@@ -19,7 +19,7 @@ export {
   parseVoltage,
 } from './parse-kinds.js';
 export { parseQuantity } from './parse-quantity.js';
-export type { ParseResult } from './parse-result.js';
+export type { ParseResult, Refusal } from './parse-result.js';
 export { parseTolerance, safeParseTolerance, type ToleranceOptions } from './parse-tolerance.js';
 export type { ParsedSides, ParsedTolerance } from './parsed-tolerance.js';
 export { type ParsedQuantity, type QuantityOptions, safeParseQuantity } from './safe-parse-quantity.js';
