@@ -8,6 +8,9 @@ const longest = 40;
 /** Everything that is wrong with the symbols of an expression, and with the list that declares them. */
 export function checkSymbols(used: readonly string[], declared: readonly string[] | undefined): Fault[] {
   const faults: Fault[] = [];
+  // A slip of the pen leaves one symbol unknown and another one unused: these are likely to belong together.
+  const idle = (declared ?? []).filter((symbol) => !used.includes(symbol));
+  const strange = used.filter((symbol) => !declared?.includes(symbol));
   for (const symbol of used) {
     const requirement = unsuitable(symbol);
     if (requirement !== undefined) {
@@ -18,7 +21,7 @@ export function checkSymbols(used: readonly string[], declared: readonly string[
         path: 'expression',
         received: describe(symbol),
         requirement: declared.length === 0 ? 'no symbol is declared' : `must be one of ${listText(declared)}`,
-        ...nearSymbol(symbol, declared),
+        ...nearSymbol(symbol, idle, declared),
       });
     }
   }
@@ -31,7 +34,7 @@ export function checkSymbols(used: readonly string[], declared: readonly string[
     else if (seen.has(symbol)) faults.push({ code: 'duplicate', path, received, requirement: 'must be given once' });
     else if (!used.includes(symbol)) {
       const requirement = 'must occur in the expression';
-      faults.push({ code: 'symbol-unused', path, received, requirement, ...nearSymbol(symbol, used) });
+      faults.push({ code: 'symbol-unused', path, received, requirement, ...nearSymbol(symbol, strange, used) });
     }
     seen.add(symbol);
   }
