@@ -7,6 +7,12 @@ export type * from './findings.js';
 export { makeRecord, type RecordCheck, recomputeRecord } from './make-record.js';
 export type * from './plan.js';
 export { defaultPlanOptions, planVerification } from './plan-verification.js';
+export {
+  nearestPreferredLoad,
+  type PreferredSeries,
+  preferredLoads,
+  preferredValues,
+} from './preferred-loads.js';
 export type * from './readings.js';
 export type * from './record.js';
 export type * from './specification.js';

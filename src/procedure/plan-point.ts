@@ -19,6 +19,7 @@ import type { OutputModel } from './output-model.js';
 import type { Activation, Expected, PlanOptions, PlanPoint, PointLoad } from './plan.js';
 import { type PointLimits, pointLimits } from './point-limits.js';
 import { pointMeasurement } from './point-measurement.js';
+import { nearestPreferredLoad } from './preferred-loads.js';
 import { bandText, quantityText, roundedText } from './quantity-text.js';
 import { settingText } from './setting-text.js';
 import type { Output, StatedTolerance } from './specification.js';
@@ -70,7 +71,7 @@ export function planPoint(wanted: WantedPoint, model: OutputModel, context: Poin
   if (chosen === undefined) {
     return refused({
       code: 'load-not-on-bench',
-      message: `No load of the bench is near enough to ${ohms(wanted.load)}.`,
+      message: `No load of the bench is near enough to ${ohms(wanted.load)}; in the E24 series the nearest is ${ohms(nearestPreferredLoad(wanted.load, 'E24'))}.`,
     });
   }
   const { load } = chosen;

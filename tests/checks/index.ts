@@ -3,6 +3,7 @@ import type { Check } from './check.js';
 import { circuitChecks } from './circuit.checks.js';
 import { curveChecks } from './curve.checks.js';
 import { numericChecks } from './numeric.checks.js';
+import { procedureChecks } from './procedure.checks.js';
 import { uncertaintyChecks } from './uncertainty.checks.js';
 import { unitsChecks } from './units.checks.js';
 
@@ -14,4 +15,5 @@ export const checks: readonly Check[] = [
   ...unitsChecks,
   ...numericChecks,
   ...uncertaintyChecks,
+  ...procedureChecks,
 ];
