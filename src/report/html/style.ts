@@ -23,7 +23,7 @@ h1,h2,h3,p,li,dd,td.spill,tr.notes td,tr.group1 td,tr.group2 td{overflow-wrap:an
 .subtitle{font-size:1.1rem;margin:0}
 .small{font-size:.86rem;color:var(--soft)}
 ul.note{list-style:none;border:2px dashed var(--cautionEdge);padding:.4rem .7rem;font-weight:600}
-*+dl.facts{margin-top:.6rem}
+#work{margin-top:.6rem}
 nav ul{list-style:none;margin:.3rem 0 0;padding:0;display:flex;flex-wrap:wrap;gap:.2rem 1.1rem;font-size:.9rem}
 dl.facts{display:grid;grid-template-columns:minmax(9rem,14rem) 1fr;gap:.15rem 1rem;margin:0}
 dl.facts dt{color:var(--soft)}
@@ -40,14 +40,14 @@ section#signature{break-inside:avoid}
 .lines .room{border-bottom:1.5px solid var(--ink);min-height:1.7rem}
 .lines .name{color:var(--soft)}
 table{border-collapse:collapse;width:100%;font-size:.9rem;margin:.3rem 0;font-variant-numeric:tabular-nums}
-caption{text-align:left;color:var(--soft);font-size:.86rem;padding-bottom:.25rem}
+caption{break-after:avoid;text-align:left;color:var(--soft);font-size:.86rem;padding-bottom:.25rem}
 th{text-align:left;vertical-align:bottom;font-weight:600;border-bottom:2px solid var(--ink);padding:.25rem .45rem;line-height:1.2}
 th .unit{display:block;font-weight:400;color:var(--soft)}
 td{vertical-align:top;border-top:1px solid var(--rule);padding:.3rem .45rem}
 .right{text-align:right}
 td.is-number{white-space:pre}
 td.short{white-space:nowrap}
-thead{display:table-header-group}
+thead{display:table-header-group;break-after:avoid}
 tbody,tr{break-inside:avoid}
 tr.group1 td{border-top:2px solid var(--accent);background:var(--raised);font-weight:600;padding-top:.45rem;break-after:avoid}
 tr.group2 td{font-weight:600;color:var(--accent);border-top:1px solid var(--accent);break-after:avoid}
@@ -57,7 +57,6 @@ tr.notes p{margin:.05rem 0}
 .attention::before{content:"!\\00A0";color:var(--fail);font-weight:800}
 td.is-blank{border:1.5px solid var(--soft);min-width:4.2rem;height:2rem}
 #rules td.is-blank{min-width:8rem}
-#curves p{break-after:avoid}
 td.is-margin{white-space:nowrap}
 td.is-margin svg{width:5rem;height:auto;display:block;margin:.1rem 0 0 auto}
 .verdict{display:inline-flex;align-items:center;gap:.35rem;white-space:nowrap;font-weight:600}

@@ -37,6 +37,7 @@ export function picturesSection(plan: Plan, findings?: Findings): readonly Secti
     {
       id: 'curves',
       heading: 'Load curves',
+      newPage: true,
       blocks: [
         { kind: 'paragraph', text, tone: 'small' },
         { kind: 'pictures', pictures },

@@ -13,6 +13,7 @@ export function pointsWorksheet(plan: Plan): Section {
   return {
     id: 'points',
     heading: 'Points',
+    newPage: true,
     blocks: [
       {
         kind: 'table',
