@@ -2,6 +2,7 @@ import { bandChecks } from './band.checks.js';
 import type { Check } from './check.js';
 import { circuitChecks } from './circuit.checks.js';
 import { curveChecks } from './curve.checks.js';
+import { decisionChecks } from './decision.checks.js';
 import { numericChecks } from './numeric.checks.js';
 import { procedureChecks } from './procedure.checks.js';
 import { uncertaintyChecks } from './uncertainty.checks.js';
@@ -16,4 +17,5 @@ export const checks: readonly Check[] = [
   ...numericChecks,
   ...uncertaintyChecks,
   ...procedureChecks,
+  ...decisionChecks,
 ];
