@@ -50,7 +50,9 @@ describe('global risk', () => {
         const accepted = (x: number): number => normalInterval((acceptance.lower - x) / u, (acceptance.upper - x) / u);
         const within = (from: number, to: number) => ({
           relative: 1e-12,
-          breakpoints: [-1 - u, acceptance.lower, acceptance.upper, 1 + u].filter((x) => x > from && x < to),
+          breakpoints: [...new Set([-1 - u, acceptance.lower, acceptance.upper, 1 + u])]
+            .filter((x) => x > from && x < to)
+            .sort((a, b) => a - b),
         });
         const wide = 12 * deviation + 12 * u + 2;
         const outside = (x: number): number => density(x) * accepted(x);
