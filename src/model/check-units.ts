@@ -36,6 +36,7 @@ export function checkUnits(
   const before = faults.length;
   const symbols = new Map<string, UnitFactors>();
   const dimensions = new Map<string, Dimension>();
+  const strange = used.filter((symbol) => !Object.hasOwn(units, symbol));
   for (const [symbol, text] of Object.entries(units)) {
     const parsed = parseUnit(text, `units.${symbol}`);
     if (!('factors' in parsed)) faults.push(...parsed);
@@ -55,20 +56,22 @@ export function checkUnits(
       });
     }
   }
-  for (const symbol of used.filter((name) => !Object.hasOwn(units, name))) {
+  const idle = Object.keys(units).filter((symbol) => !used.includes(symbol));
+  for (const symbol of strange) {
     const requirement = 'must state the unit, 1 for a plain number';
-    faults.push({ code: 'unit-missing', path: `units.${symbol}`, received: 'undefined', requirement });
+    const path = `units.${symbol}`;
+    faults.push({ code: 'unit-missing', path, received: 'undefined', requirement, ...nearSymbol(symbol, idle) });
   }
   const wanted = unit === undefined ? undefined : parseUnit(unit, 'unit');
   if (wanted && !('factors' in wanted)) faults.push(...wanted);
   const found = dimensionOf(term, dimensions, faults);
   if (found && wanted && 'factors' in wanted && !sameDimension(found, wanted.dimension)) {
-    const requirement = `must be the unit of the expression, which comes to ${printFactors(nameDimension(found))}`;
+    const requirement = `must be the unit of the expression, which comes to ${printFactors(nameDimension(found, symbols.values()))}`;
     faults.push({ code: 'unit-mismatch', path: 'unit', received: describe(unit), requirement });
   }
   if (faults.length > before) return undefined;
   if (!found) return failInexact();
-  return { symbols, result: wanted && 'factors' in wanted ? wanted.factors : nameDimension(found) };
+  return { symbols, result: wanted && 'factors' in wanted ? wanted.factors : nameDimension(found, symbols.values()) };
 }
 
 function failInexact(): never {

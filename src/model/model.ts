@@ -3,7 +3,7 @@ export type ModelInputs = Readonly<Record<string, number>>;
 
 /** An expression that was read, checked and compiled. */
 export interface ModelExpression {
-  /** The expression, as text that `parseModel` reads. */
+  /** The expression, as text that `parseModel` reads if it is not too long for it. */
   readonly expression: string;
   /** Symbols that it uses, sorted. */
   readonly symbols: readonly string[];

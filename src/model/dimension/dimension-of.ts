@@ -95,8 +95,8 @@ function raised(term: Term, base: Term, exponent: Term, of: (part: Term) => Foun
   const exact = exactExponent(exponent);
   const result = exact && raiseDimension(dimension, exact);
   if (result) return result;
-  const why = exact ? 'must have an exponent of fewer digits' : 'must have a plain number as exponent';
-  faults.push(fault('exponent-not-plain', term, `${why}, since ${shorten(base)} is in ${unitOf(dimension)}`));
+  const requirement = `must have a plain number of few digits as exponent, since ${shorten(base)} is in ${unitOf(dimension)}`;
+  faults.push(fault('exponent-not-plain', term, requirement));
   return 'unknown';
 }
 

@@ -7,11 +7,13 @@ const one: Rational = { numerator: 1, denominator: 1 };
 const minusOne: Rational = { numerator: -1, denominator: 1 };
 
 /**
- * The plainest unit that has a dimension: one named unit, a power of one, a quotient or a product of two,
- * else base units. A plain number has none of them.
+ * The plainest unit that has a dimension: one of those at hand, one named unit, a power of one, a quotient or a
+ * product of two, else base units. A plain number has none of them.
+ *
+ * @param atHand Units that are in use already, such as those of the symbols
  */
-export function nameDimension(wanted: Dimension): UnitFactors {
-  for (const factors of candidates()) {
+export function nameDimension(wanted: Dimension, atHand: Iterable<UnitFactors> = []): UnitFactors {
+  for (const factors of candidates(atHand)) {
     const found = dimensionOfFactors(factors);
     if (found && sameDimension(found, wanted)) return factors;
   }
@@ -20,16 +22,15 @@ export function nameDimension(wanted: Dimension): UnitFactors {
   );
 }
 
-function* candidates(): Generator<UnitFactors> {
+function* candidates(atHand: Iterable<UnitFactors>): Generator<UnitFactors> {
   const names = [...unitNames.keys()];
   yield new Map();
+  yield* atHand;
   for (const name of names) yield new Map([[name, one]]);
   for (const numerator of [2, 3, -1, -2]) {
     for (const name of names) yield new Map([[name, { numerator, denominator: 1 }]]);
   }
-  for (const denominator of [2]) {
-    for (const name of names) yield new Map([[name, { numerator: 1, denominator }]]);
-  }
+  for (const name of names) yield new Map([[name, { numerator: 1, denominator: 2 }]]);
   for (const exponent of [minusOne, one]) {
     for (const a of names) {
       for (const b of names) {
