@@ -53,8 +53,24 @@ function asFunction(
   guards: readonly Term[],
   term: Term,
 ): (...values: number[]) => number {
+  const names = checkNames(order, needed);
+  const run = evaluator(names, guards, term);
+  return (...values) => {
+    if (values.length !== names.length) {
+      fail('wrong-count', 'values', values, `must be ${names.length}: ${names.join(', ')}`);
+    }
+    for (let i = 0; i < values.length; i++) {
+      const value = values[i] as number;
+      if (value - value !== 0 || typeof value !== 'number') requireFinite(value, names[i] as string);
+    }
+    return run(values);
+  };
+}
+
+/** Names of arguments or inputs: each once, and every symbol among them. */
+export function checkNames(order: readonly string[], needed: readonly string[]): readonly string[] {
   if (!Array.isArray(order)) fail('wrong-type', 'order', order, 'must be an array of symbols');
-  const names = [...order];
+  const names: readonly string[] = [...order];
   const faults: Fault[] = [];
   for (const [i, name] of names.entries()) {
     if (typeof name !== 'string') {
@@ -69,38 +85,35 @@ function asFunction(
     faults.push({ code: 'missing-member', path: 'order', received: describe(order), requirement });
   }
   throwAll(faults);
-  const run = evaluator(names, guards, term);
-  return (...values) => {
-    if (values.length !== names.length) {
-      fail('wrong-count', 'values', values, `must be ${names.length}: ${names.join(', ')}`);
-    }
-    for (let i = 0; i < values.length; i++) {
-      const value = values[i] as number;
-      if (value - value !== 0 || typeof value !== 'number') requireFinite(value, names[i] as string);
-    }
-    return run(values);
-  };
+  return names;
 }
 
 function readInputs(inputs: ModelInputs, needed: readonly string[]): Values {
   if (typeof inputs !== 'object' || inputs === null) fail('wrong-type', 'inputs', inputs, 'must be an object');
+  const values: number[] = [];
+  for (const symbol of needed) {
+    const value = inputs[symbol];
+    // Infinity − Infinity and NaN − NaN are no 0.
+    if (typeof value !== 'number' || value - value !== 0 || !Object.hasOwn(inputs, symbol)) failInputs(inputs, needed);
+    values.push(value);
+  }
+  return values;
+}
+
+function failInputs(inputs: ModelInputs, needed: readonly string[]): never {
+  const others = Object.keys(inputs).filter((name) => !needed.includes(name));
   const faults: Fault[] = [];
-  const values = needed.map((symbol) => {
+  for (const symbol of needed) {
     const path = `inputs.${symbol}`;
+    const value = Object.hasOwn(inputs, symbol) ? inputs[symbol] : undefined;
     if (!Object.hasOwn(inputs, symbol)) {
-      const others = Object.keys(inputs).filter((name) => !needed.includes(name));
       const requirement = 'must be given';
       faults.push({ code: 'missing-member', path, received: 'undefined', requirement, ...nearSymbol(symbol, others) });
-      return Number.NaN;
-    }
-    const value = inputs[symbol] as number;
-    if (typeof value !== 'number' || !Number.isFinite(value)) {
+    } else if (typeof value !== 'number' || !Number.isFinite(value)) {
       faults.push({ code: 'not-a-number', path, received: describe(value), requirement: 'must be a finite number' });
     }
-    return value;
-  });
-  throwAll(faults);
-  return values;
+  }
+  throw new CalculationError(faults[0] as Fault, faults.slice(1));
 }
 
 export function throwAll(faults: readonly Fault[]): void {

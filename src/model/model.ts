@@ -27,14 +27,28 @@ export interface ModelExpression {
   readonly asFunction: (order: readonly string[]) => (...values: number[]) => number;
 }
 
-/** A measurement model. */
-export interface Model extends ModelExpression {
+/** A model with its sensitivities, in the form that `propagate`, `propagateAll` and `monteCarlo` take. */
+export interface DifferentiatedModel {
+  readonly evaluate: (inputs: ModelInputs) => number;
+  /** The partial derivative by each input, as a function of all inputs. */
+  readonly sensitivities: Readonly<Record<string, (inputs: ModelInputs) => number>>;
+}
+
+/** A measurement model that was read from an expression. It can be handed to `propagate` as it is. */
+export interface MeasurementModel extends ModelExpression, DifferentiatedModel {
   /** The result and the expression as TeX, such as `P = I^{2} \, R`; the expression alone without a name. */
   readonly equationTex: string;
   /** The partial derivative by a symbol: its sensitivity coefficient. */
   readonly derivative: (symbol: string) => ModelExpression;
   /** The second partial derivative by two symbols, or twice by the same. */
   readonly secondDerivative: (first: string, second: string) => ModelExpression;
+  /**
+   * The model for inputs of which it does not use every one, as several models of one measurement do: its
+   * sensitivity to the others is 0.
+   *
+   * @param names Every input; all symbols of the model among them
+   */
+  readonly forInputs: (names: readonly string[]) => DifferentiatedModel;
   /** Name and derivative as TeX: `\frac{\partial P}{\partial R} = I^{2}`. */
   readonly sensitivityTex: (symbol: string) => string;
 }

@@ -4,8 +4,8 @@ import { checkUnits } from './check-units.js';
 import { modelFunctions } from './closed-list.js';
 import { differentiate } from './differentiate.js';
 import { divideFactors, printFactors, type UnitFactors } from './dimension/unit-factors.js';
-import { express, throwAll } from './express.js';
-import type { Model, ModelExpression, ModelOptions } from './model.js';
+import { checkNames, express, throwAll } from './express.js';
+import type { DifferentiatedModel, MeasurementModel, ModelExpression, ModelInputs, ModelOptions } from './model.js';
 import { nearSymbol } from './near-symbol.js';
 import { printTerm } from './print-term.js';
 import { readExpression } from './read-expression.js';
@@ -45,7 +45,7 @@ import { symbolTex } from './tex/symbol-tex.js';
  * parseModel('I * R + T', { units: { I: 'A', R: 'ohm', T: 'K' } }); // throws dimensions-differ
  * ```
  */
-export function parseModel(expression: string, options: ModelOptions = {}): Model {
+export function parseModel(expression: string, options: ModelOptions = {}): MeasurementModel {
   checkOptions(options);
   const { term } = readExpression(expression, modelFunctions);
   const used = symbolsOf(term);
@@ -72,9 +72,18 @@ export function parseModel(expression: string, options: ModelOptions = {}): Mode
   const derivative = (symbol: string): ModelExpression => first(known(symbol, used));
 
   const model = express(term, expression.trim(), [], unitBy([]));
+  const forInputs = (names: readonly string[]): DifferentiatedModel => {
+    const sensitivities = checkNames(names, used).map((name) => [
+      name,
+      used.includes(name) ? (inputs: ModelInputs) => derivative(name).evaluate(inputs) : () => 0,
+    ]);
+    return Object.freeze({ evaluate: model.evaluate, sensitivities: Object.freeze(Object.fromEntries(sensitivities)) });
+  };
   return Object.freeze({
     ...model,
+    ...forInputs(used),
     equationTex: result === undefined ? model.tex : `${result} = ${model.tex}`,
+    forInputs,
     derivative,
     secondDerivative: (a: string, b: string) => {
       // The order is of no consequence, so that both orders are one.

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { CalculationError } from '../../src/checks/index.js';
 import { modelFunctions } from '../../src/model/closed-list.js';
-import { type Model, parseModel } from '../../src/model/index.js';
+import { type MeasurementModel, parseModel } from '../../src/model/index.js';
 import { math } from '../../src/model/math.js';
 import { readExpression } from '../../src/model/read-expression.js';
 import { evaluateTerm } from './evaluate-term.js';
@@ -13,7 +13,12 @@ import { constant, elementary, type HyperDual } from './hyper-dual.js';
 const largest = 1e3;
 
 /** Derivatives without symbols, and the largest number on the way to them. */
-function byArithmetic(model: Model, inputs: Record<string, number>, a: string, b: string): [HyperDual, number] {
+function byArithmetic(
+  model: MeasurementModel,
+  inputs: Record<string, number>,
+  a: string,
+  b: string,
+): [HyperDual, number] {
   const { term } = readExpression(model.expression, modelFunctions);
   const seeded = Object.fromEntries(
     Object.entries(inputs).map(([symbol, value]) => [
