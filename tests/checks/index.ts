@@ -3,6 +3,7 @@ import type { Check } from './check.js';
 import { circuitChecks } from './circuit.checks.js';
 import { curveChecks } from './curve.checks.js';
 import { decisionChecks } from './decision.checks.js';
+import { modelChecks } from './model.checks.js';
 import { numericChecks } from './numeric.checks.js';
 import { procedureChecks } from './procedure.checks.js';
 import { uncertaintyChecks } from './uncertainty.checks.js';
@@ -18,4 +19,5 @@ export const checks: readonly Check[] = [
   ...uncertaintyChecks,
   ...procedureChecks,
   ...decisionChecks,
+  ...modelChecks,
 ];
