@@ -65,15 +65,6 @@ describe('size of what a user bundles', () => {
     expect(packages).toEqual(['papaparse']);
   });
 
-  it('model: at most 80 kB, of which all but 12 are the part of mathjs for plain numbers', async () => {
-    const { gzipped, packages } = await measure('model', all('model'));
-    expect(gzipped).toBeLessThanOrEqual(80 * kilobyte);
-    expect(packages).toContain('mathjs');
-    expect(packages).not.toContain('complex.js');
-    const { gzipped: mathjs } = await measure('model, mathjs alone', "export { math } from './src/model/math.js';");
-    expect(gzipped - mathjs).toBeLessThanOrEqual(12 * kilobyte);
-  });
-
   it('schema: its packages are zod and the CSV reader', async () => {
     const { packages } = await measure('schema', all('schema'));
     expect(packages).toEqual(['papaparse', 'zod']);
