@@ -19,7 +19,9 @@ import { symbolTex } from './tex/symbol-tex.js';
  * everything else is refused. A product needs its sign: `2 R` is refused, since `1 / 2 R` would have two meanings.
  * `^` binds before a sign, and from the right: `-x^2` is −(x²), `2^3^2` is 2⁹.
  *
- * The kinks of `abs`, `min` and `max` are no gap in the model, but their derivatives have no value there.
+ * Every part must have a finite value: `1 / (1 / x)` has none at 0. The kinks of `abs`, `min` and `max` are no gap in
+ * the model, but derivatives have no value there, nor where the model has none.
+ * No code is made from text, so that a strict content security policy lets it run.
  *
  * @param expression Expression in mathjs syntax, at most 1000 characters
  * @param options Symbols, units and the result that the expression is held to
@@ -43,6 +45,16 @@ import { symbolTex } from './tex/symbol-tex.js';
  * model.sensitivityTex('T'); // → "\\frac{\\partial P}{\\partial T} = I^{2} \\, R \\, a"
  * model.evaluate({ I: 0.5, R: 500 }); // throws missing-member
  * parseModel('I * R + T', { units: { I: 'A', R: 'ohm', T: 'K' } }); // throws dimensions-differ
+ * ```
+ * @example
+ * ```ts
+ * import { normalInput, propagate } from 'esu-limits';
+ * import { parseModel } from 'esu-limits/model';
+ * const inputs = {
+ *   I: normalInput({ value: 0.5, standardUncertainty: 0.01 }),
+ *   R: normalInput({ value: 500, standardUncertainty: 0 }),
+ * };
+ * propagate(parseModel('I^2 * R'), inputs).standardUncertainty; // → 5
  * ```
  */
 export function parseModel(expression: string, options: ModelOptions = {}): MeasurementModel {

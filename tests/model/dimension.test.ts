@@ -1,21 +1,11 @@
 import fc from 'fast-check';
 import { all, create, type Unit } from 'mathjs';
 import { describe, expect, it } from 'vitest';
-import { CalculationError, type Fault } from '../../src/checks/index.js';
 import { unitNames } from '../../src/model/dimension/unit-names.js';
 import { type ModelOptions, parseModel } from '../../src/model/index.js';
+import { faultsOf } from './faults-of.js';
 
 const math = create(all ?? {});
-
-function faultsOf(work: () => unknown): readonly Fault[] {
-  try {
-    work();
-  } catch (error) {
-    if (error instanceof CalculationError) return error.faults;
-    throw error;
-  }
-  return [];
-}
 
 const faults = (expression: string, options: ModelOptions) => faultsOf(() => parseModel(expression, options));
 const units = { I: 'A', R: 'ohm', V: 'V', P: 'W', T: 'K', T0: 'K', a: '1/K', f: 'Hz', L: 'H', C: 'F', n: '1' };

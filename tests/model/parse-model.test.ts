@@ -1,16 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { CalculationError, type Fault } from '../../src/checks/index.js';
 import { type ModelOptions, parseModel } from '../../src/model/index.js';
-
-function faultsOf(work: () => unknown): readonly Fault[] {
-  try {
-    work();
-  } catch (error) {
-    if (error instanceof CalculationError) return error.faults;
-    throw error;
-  }
-  return [];
-}
+import { faultsOf } from './faults-of.js';
 
 const shortFaults = (expression: string, options?: ModelOptions) =>
   faultsOf(() => parseModel(expression, options)).map(({ code, path, hint }) => [code, path, ...(hint ? [hint] : [])]);
