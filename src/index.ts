@@ -6,4 +6,5 @@ export * from './decision/index.js';
 export * from './procedure/index.js';
 export * from './uncertainty/index.js';
 export * from './units/index.js';
+export * from './waveform/index.js';
 export * from './working/index.js';

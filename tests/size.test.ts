@@ -21,6 +21,11 @@ export { bandAround, convertBand, intersectBands, marginIn, roundBand } from './
 export { loadCurve } from './src/curve/index.js';
 `;
 
+const closedForms = `
+export { averageRespondingReading, crestFactorOfGatedSine, dampedSine, gatedSine, pulseTrain } from './src/waveform/index.js';
+export { sineWave, squareWave, triangleWave } from './src/waveform/index.js';
+`;
+
 afterAll(() => {
   const lines = rows.map(({ what, minified, gzipped, packages }) =>
     [what.padEnd(30), `${minified}`.padStart(9), `${gzipped}`.padStart(9), ` ${packages.join(', ')}`].join(' '),
@@ -42,6 +47,12 @@ describe('size of what a user bundles', () => {
   it('all of circuit, band and curve, with every formula and its working: at most 14 kB', async () => {
     const { gzipped, packages } = await measure('circuit + band + curve, all', all('circuit', 'band', 'curve'));
     expect(gzipped).toBeLessThanOrEqual(14 * kilobyte);
+    expect(packages).toEqual([]);
+  });
+
+  it('waveform without spectra and captures: at most 6 kB', async () => {
+    const { gzipped, packages } = await measure('waveform, closed forms', closedForms);
+    expect(gzipped).toBeLessThanOrEqual(6 * kilobyte);
     expect(packages).toEqual([]);
   });
 

@@ -144,6 +144,10 @@ export const codeList = {
     cause: 'A reading would lie inside its limits if it were shifted by a factor of 10, 100 or 1000.',
     remedy: 'Check the decimal point and the unit that were written down, and read again.',
   },
+  'burst-not-over': {
+    cause: 'A burst has not died out when the next begins.',
+    remedy: 'State by name whether it ends there or goes on below the next one: rms value and peak depend on it.',
+  },
   'expression-refused': {
     cause:
       'An expression cannot be read, or uses something outside the closed list of functions, operators and symbols.',

@@ -3,11 +3,13 @@ import * as bandFormulas from './formulas/band.js';
 import * as circuitFormulas from './formulas/circuit.js';
 import * as curveFormulas from './formulas/curve.js';
 import * as procedureFormulas from './formulas/procedure.js';
+import * as waveformFormulas from './formulas/waveform.js';
 import { bandProse } from './prose/band.js';
 import { circuitProse } from './prose/circuit.js';
 import { curveProse } from './prose/curve.js';
 import { procedureProse } from './prose/procedure.js';
 import type { Prose } from './prose/prose.js';
+import { waveformProse } from './prose/waveform.js';
 
 /** A formula with everything that documentation says of it. */
 export interface CatalogueEntry extends Formula, Prose {
@@ -35,5 +37,6 @@ export const catalogue: readonly CatalogueEntry[] = /* @__PURE__ */ (() => [
   ...entriesOf('circuit', circuitFormulas, circuitProse),
   ...entriesOf('band', bandFormulas, bandProse),
   ...entriesOf('curve', curveFormulas, curveProse),
+  ...entriesOf('waveform', waveformFormulas, waveformProse),
   ...entriesOf('procedure', procedureFormulas, procedureProse),
 ])();

@@ -8,10 +8,12 @@ import { numericChecks } from './numeric.checks.js';
 import { procedureChecks } from './procedure.checks.js';
 import { uncertaintyChecks } from './uncertainty.checks.js';
 import { unitsChecks } from './units.checks.js';
+import { waveformChecks } from './waveform.checks.js';
 
 /** Every published check: the tests, `npm run checks` and the documentation read this one list. */
 export const checks: readonly Check[] = [
   ...circuitChecks,
+  ...waveformChecks,
   ...bandChecks,
   ...curveChecks,
   ...unitsChecks,
