@@ -31,6 +31,9 @@ export const reactance = (): fc.Arbitrary<number> =>
 /** Crest factor, 1–20. */
 export const crestFactor = (): fc.Arbitrary<number> => between(1, 20);
 
+/** Frequency of the output, in hertz: 100 kHz–5 MHz. */
+export const frequency = (): fc.Arbitrary<number> => between(1e5, 5e6);
+
 /** A fraction that a tolerance states: 0.1 %–60 %. */
 export const toleranceFraction = (): fc.Arbitrary<number> => between(0.001, 0.6);
 

@@ -1,11 +1,13 @@
 import type { Formula } from './formula.js';
 import * as bandFormulas from './formulas/band.js';
 import * as circuitFormulas from './formulas/circuit.js';
+import * as circuitEffectsFormulas from './formulas/circuit-effects.js';
 import * as curveFormulas from './formulas/curve.js';
 import * as procedureFormulas from './formulas/procedure.js';
 import * as waveformFormulas from './formulas/waveform.js';
 import { bandProse } from './prose/band.js';
 import { circuitProse } from './prose/circuit.js';
+import { circuitEffectsProse } from './prose/circuit-effects.js';
 import { curveProse } from './prose/curve.js';
 import { procedureProse } from './prose/procedure.js';
 import type { Prose } from './prose/prose.js';
@@ -37,6 +39,7 @@ export const catalogue: readonly CatalogueEntry[] = /* @__PURE__ */ (() => [
   ...entriesOf('circuit', circuitFormulas, circuitProse),
   ...entriesOf('band', bandFormulas, bandProse),
   ...entriesOf('curve', curveFormulas, curveProse),
+  ...entriesOf('circuit', circuitEffectsFormulas, circuitEffectsProse),
   ...entriesOf('waveform', waveformFormulas, waveformProse),
   ...entriesOf('procedure', procedureFormulas, procedureProse),
 ])();

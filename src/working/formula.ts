@@ -19,6 +19,11 @@ export type UnitName =
   | 'rad'
   | 'A^2 s'
   | 'W/ohm'
+  | 'ohm m'
+  | 'H/m'
+  | 'F/m'
+  | 'K/W'
+  | '1/K'
   | 'any';
 
 /**

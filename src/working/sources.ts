@@ -39,6 +39,16 @@ export const sources = {
       'F. N. Fritsch and J. Butland, A method for constructing local monotone piecewise cubic interpolants, SIAM J. Sci. Stat. Comput. 5 (1984)',
     standing: 'secondary',
   },
+  'rosa-1908': {
+    title:
+      'E. B. Rosa, The self and mutual inductances of linear conductors, Bulletin of the Bureau of Standards 4 (1908)',
+    standing: 'secondary',
+  },
+  'newton-cooling': {
+    title: "Newton's law of cooling, with one thermal resistance and one time constant",
+    standing: 'derived',
+    note: 'A model: a real load has more than one time constant. The maker of the load states what it takes.',
+  },
   'common-practice': { title: 'Common practice of the trade, no source', standing: 'common practice' },
   'maker-sheet': {
     title: "The generator maker's published data, as given in the specification",

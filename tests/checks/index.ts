@@ -1,4 +1,5 @@
 import { bandChecks } from './band.checks.js';
+import { benchEffectsChecks } from './bench-effects.checks.js';
 import type { Check } from './check.js';
 import { circuitChecks } from './circuit.checks.js';
 import { curveChecks } from './curve.checks.js';
@@ -13,6 +14,7 @@ import { waveformChecks } from './waveform.checks.js';
 /** Every published check: the tests, `npm run checks` and the documentation read this one list. */
 export const checks: readonly Check[] = [
   ...circuitChecks,
+  ...benchEffectsChecks,
   ...waveformChecks,
   ...bandChecks,
   ...curveChecks,

@@ -30,6 +30,11 @@ export const unitNames = [
   'rad',
   'A^2 s',
   'W/ohm',
+  'ohm m',
+  'H/m',
+  'F/m',
+  'K/W',
+  '1/K',
   'any',
 ] as const satisfies readonly UnitName[];
 

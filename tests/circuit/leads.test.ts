@@ -1,0 +1,206 @@
+import { readFileSync } from 'node:fs';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import {
+  coaxialLine,
+  type LoadThroughLeads,
+  loadImpedance,
+  loadThroughLeads,
+  roundWireResistance,
+  skinDepth,
+  solenoidInductance,
+  straightWireInductance,
+  twoWireLine,
+} from '../../src/circuit/index.js';
+import { faultOf } from '../band/fault-of.js';
+import { frequency, load, valueBetween } from '../generators.js';
+
+const fixture = JSON.parse(readFileSync(new URL('./fixtures/leads.json', import.meta.url), 'utf8')) as {
+  wire: { radiusInSkinDepths: number; ratio: string }[];
+  coil: { lengthOverDiameter: number; nagaoka: string }[];
+};
+
+describe('wires and lines', () => {
+  it.each(fixture.wire)('a wire of $radiusInSkinDepths skin depths has the resistance of Bessel functions', (row) => {
+    const conductor = { resistivity: 1.68e-8, frequency: 1e6 };
+    const diameter = 2 * row.radiusInSkinDepths * skinDepth(conductor);
+    const { ratio } = roundWireResistance({ ...conductor, diameter, length: 1 });
+    expect(Math.abs(ratio / Number(row.ratio) - 1)).toBeLessThan(1e-13);
+  });
+
+  it.each(fixture.coil)('a coil of $lengthOverDiameter diameters has the inductance of elliptic integrals', (row) => {
+    const diameter = 0.01;
+    const length = row.lengthOverDiameter * diameter;
+    const endless = (4e-7 * Math.PI * Math.PI * (diameter / 2) ** 2 * 100 ** 2) / length;
+    const L = solenoidInductance({ diameter, length, turns: 100 });
+    expect(Math.abs(L / endless / Number(row.nagaoka) - 1)).toBeLessThan(1e-13);
+  });
+
+  it('a wire for direct current has ρl/A, and never less at radio frequency', () => {
+    fc.assert(
+      fc.property(valueBetween(1e-5, 0.01), valueBetween(1, 5e6), (diameter, f) => {
+        const wire = roundWireResistance({ resistivity: 1.68e-8, frequency: f, diameter, length: 2 });
+        expect(wire.directCurrentResistance).toBeCloseTo((1.68e-8 * 2) / (Math.PI * (diameter / 2) ** 2), 12);
+        expect(wire.ratio).toBeGreaterThanOrEqual(1);
+      }),
+    );
+  });
+
+  it('a line carries waves at the speed of light in its material', () => {
+    fc.assert(
+      fc.property(valueBetween(1.001, 1000), valueBetween(1, 10), (ratio, relativePermittivity) => {
+        for (const line of [
+          twoWireLine({ spacing: ratio * 1e-3, diameter: 1e-3, relativePermittivity }),
+          coaxialLine({ innerDiameter: 1e-3, outerDiameter: ratio * 1e-3, relativePermittivity }),
+        ]) {
+          expect(Math.abs((line.velocity * Math.sqrt(relativePermittivity)) / 299_792_458 - 1)).toBeLessThan(1e-9);
+          expect(Math.abs(line.characteristicImpedance * line.capacitance * line.velocity - 1)).toBeLessThan(1e-13);
+        }
+      }),
+    );
+  });
+
+  it('two parallel wires have the inductance of two straight ones less twice the mutual, far from their ends', () => {
+    // Mutual inductance of two parallel filaments: (μ0/2π)·[l·asinh(l/D) − √(l² + D²) + D].
+    const [l, D] = [1000, 0.02];
+    const mutual = 2e-7 * (l * Math.asinh(l / D) - Math.hypot(l, D) + D);
+    const pair = 2 * straightWireInductance({ length: l, diameter: 1e-3 }) - 2 * mutual;
+    expect(pair / l / twoWireLine({ spacing: D, diameter: 1e-3 }).inductance).toBeCloseTo(1, 3);
+  });
+});
+
+const line = { inductance: 1.4753e-6, capacitance: 7.542e-12 };
+const impedance = Math.sqrt(line.inductance / line.capacitance);
+const velocity = 1 / Math.sqrt(line.inductance * line.capacitance);
+
+describe('a load through leads', () => {
+  const question = fc.record({
+    load: fc.record({
+      resistance: load(),
+      seriesInductance: valueBetween(0, 1e-6),
+      parallelCapacitance: valueBetween(0, 2e-11),
+    }),
+    leads: fc.record({
+      length: valueBetween(0.1, 5),
+      inductance: valueBetween(0, 2e-6),
+      capacitance: valueBetween(0, 1e-10),
+    }),
+    frequency: frequency(),
+    form: fc.constantFrom('line' as const, 'lumped' as const),
+  });
+
+  it('is the load where the leads have nothing', () => {
+    const seen = loadThroughLeads({
+      load: { resistance: 500 },
+      leads: { length: 2, inductance: 0, capacitance: 0 },
+      frequency: 1e6,
+      voltage: 100,
+    });
+    expect(seen).toMatchObject({ resistance: 500, reactance: 0, voltageRatio: 1, currentRatio: 1, bypassRatio: 0 });
+    expect(seen.ends).toMatchObject({
+      nearVoltage: 100,
+      loadVoltage: 100,
+      loadCurrent: 0.2,
+      loadPower: 20,
+    });
+  });
+
+  it('of a quarter wave is Z₀²/R, of a half wave the load again', () => {
+    const quarter = (length: number) =>
+      loadThroughLeads({ load: { resistance: 50 }, leads: { ...line, length }, frequency: 5e6 });
+    const wave = velocity / 5e6;
+    expect(quarter(wave / 4).resistance).toBeCloseTo(impedance ** 2 / 50, 7);
+    expect(quarter(wave / 2).resistance).toBeCloseTo(50, 10);
+    expect(quarter(wave / 4).voltageRatio).toBeCloseTo(50 / impedance, 12);
+  });
+
+  it('of its own characteristic impedance is that at any length', () => {
+    fc.assert(
+      fc.property(valueBetween(0.01, 100), frequency(), (length, f) => {
+        const seen = loadThroughLeads({ load: { resistance: impedance }, leads: { ...line, length }, frequency: f });
+        expect(seen.impedance / impedance).toBeCloseTo(1, 11);
+        expect(seen.currentRatio).toBeCloseTo(1, 11);
+      }),
+    );
+  });
+
+  it('gets all the power that goes into leads without resistance', () => {
+    fc.assert(
+      fc.property(question, (asked) => {
+        const { ends, resistance } = loadThroughLeads({ ...asked, current: 0.7 });
+        expect((0.7 ** 2 * resistance) / ends!.loadPower).toBeCloseTo(1, 9);
+      }),
+    );
+  });
+
+  it('has errors of the reckoned power that the values at the near end show', () => {
+    fc.assert(
+      fc.property(question, (asked) => {
+        const R = asked.load.resistance;
+        const { ends, powerErrorFromCurrent, powerErrorFromVoltage } = loadThroughLeads({ ...asked, voltage: 120 });
+        expect((ends!.nearCurrent ** 2 * R) / ends!.loadPower / (1 + powerErrorFromCurrent)).toBeCloseTo(1, 11);
+        expect(120 ** 2 / R / ends!.loadPower / (1 + powerErrorFromVoltage)).toBeCloseTo(1, 11);
+      }),
+    );
+  });
+
+  it('is the same by both forms for leads that are short beside a wave', () => {
+    const asked: LoadThroughLeads = { load: { resistance: 2000 }, leads: { ...line, length: 2 }, frequency: 5e5 };
+    const [byLine, lumped] = [loadThroughLeads(asked), loadThroughLeads({ ...asked, form: 'lumped' })];
+    expect(lumped.impedance / byLine.impedance).toBeCloseTo(1, 5);
+    expect(lumped.bypassRatio / byLine.bypassRatio).toBeCloseTo(1, 3);
+  });
+
+  it('loses in the resistance of the leads what it does not get', () => {
+    const seen = loadThroughLeads({
+      load: { resistance: 50 },
+      leads: { length: 2, inductance: 0, capacitance: 0, resistance: 0.5 },
+      frequency: 5e5,
+      current: 1,
+    });
+    expect(seen.resistance).toBeCloseTo(51, 12);
+    expect(seen.ends?.nearVoltage).toBeCloseTo(51, 12);
+    expect(seen.ends?.loadPower).toBeCloseTo(50, 12);
+  });
+
+  it('without leads to speak of shows the strays of the load', () => {
+    const stray = { resistance: 500, seriesInductance: 1e-6, parallelCapacitance: 1e-11 };
+    const seen = loadThroughLeads({ load: stray, leads: { ...line, length: 1e-9 }, frequency: 2e6 });
+    const direct = loadImpedance({ ...stray, frequency: 2e6 });
+    expect(seen.resistance).toBeCloseTo(direct.resistance, 5);
+    expect(seen.reactance).toBeCloseTo(direct.reactance, 5);
+  });
+});
+
+describe('bad input', () => {
+  const asked: LoadThroughLeads = { load: { resistance: 50 }, leads: { ...line, length: 2 }, frequency: 5e5 };
+  it.each<[string, () => unknown, string, string]>([
+    [
+      'voltage and current both',
+      () => loadThroughLeads({ ...asked, voltage: 1, current: 1 }),
+      'wrong-count',
+      'voltage',
+    ],
+    ['a voltage of 0', () => loadThroughLeads({ ...asked, voltage: 0 }), 'not-positive', 'voltage'],
+    ['no length', () => loadThroughLeads({ ...asked, leads: { ...line, length: 0 } }), 'not-positive', 'leads.length'],
+    ['another form', () => loadThroughLeads({ ...asked, form: 'pi' as 'line' }), 'unknown-choice', 'form'],
+    ['wires that touch', () => twoWireLine({ spacing: 1e-3, diameter: 1e-3 }), 'out-of-range', 'spacing'],
+    [
+      'a tube inside its core',
+      () => coaxialLine({ innerDiameter: 2, outerDiameter: 1 }),
+      'out-of-range',
+      'outerDiameter',
+    ],
+    [
+      'a permittivity below that of vacuum',
+      () => twoWireLine({ spacing: 2, diameter: 1, relativePermittivity: 0.5 }),
+      'out-of-range',
+      'relativePermittivity',
+    ],
+    ['no wire', () => straightWireInductance({ length: 1, diameter: 0 }), 'not-positive', 'diameter'],
+    ['no frequency', () => skinDepth({ resistivity: 1e-8, frequency: 0 }), 'not-positive', 'frequency'],
+    ['no turns', () => solenoidInductance({ diameter: 1, length: 1, turns: 0 }), 'not-positive', 'turns'],
+  ])('%s', (_, work, code, path) => {
+    expect(faultOf(work)).toMatchObject({ code, path });
+  });
+});

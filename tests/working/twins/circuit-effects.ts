@@ -1,0 +1,230 @@
+import fc from 'fast-check';
+import {
+  accessoryRating,
+  accessoryVoltageRule,
+  coaxialLine,
+  equivalentSource,
+  heatingFactor,
+  loadHeating,
+  loadImpedance,
+  pauseFromRating,
+  permittedActivation,
+  powerErrorFromStrays,
+  powerTransfer,
+  requiredPause,
+  resistanceAtTemperature,
+  skinDepth,
+  straightWireInductance,
+  straysAtPhase,
+  twoWireLine,
+} from '../../../src/circuit/index.js';
+import type { Step } from '../../../src/working/index.js';
+import { load, power, valueBetween, voltage } from '../../generators.js';
+import type { Twins } from './twin.js';
+
+/** The value of the first step of a formula. */
+function stepValue({ working }: { readonly working: readonly Step[] }, formula: string): number {
+  const found = working.find((step) => step.formula === formula);
+  if (found === undefined) throw new Error(`No step ${formula} in the working.`);
+  return found.value;
+}
+
+/** A load of strays whose parts are exactly x and y: at 1/(2π) Hz, ω is 1 to the last place. */
+const strayLoad = (x: number, y: number, R = 1) => ({
+  resistance: R,
+  seriesInductance: y * R,
+  parallelCapacitance: x / R,
+  frequency: 1 / (2 * Math.PI),
+});
+const x = valueBetween(0.01, 3);
+const y = x;
+/** Parts far enough apart that their difference keeps its digits. */
+const apart = fc.record({ x: valueBetween(0.01, 0.3), y: valueBetween(1, 3) });
+const phase = valueBetween(0.01, 1.5);
+
+const geometry = fc
+  .record({ d: valueBetween(1e-4, 0.01), ratio: valueBetween(1.01, 100) })
+  .map(({ d, ratio }) => ({ D: d * ratio, d }));
+const coaxial = geometry.map(({ D, d }) => ({ d_o: D, d_i: d }));
+const permittivity = valueBetween(1, 10);
+const wire = { l: valueBetween(0.01, 10), r: valueBetween(1e-5, 0.005) };
+
+const kelvin = valueBetween(1, 300);
+/** A final rise above a highest rise, above a rise at the beginning. */
+const rises = fc
+  .record({ T_m: valueBetween(10, 200), below: valueBetween(0, 0.9), above: valueBetween(1.05, 10) })
+  .map(({ T_m, below, above }) => ({ T_m, T_0: T_m * below, T_f: T_m * above }));
+const tau = valueBetween(1, 1000);
+const heat = (T_f: number, timeConstant: number) => ({ power: 1, thermalResistance: T_f, timeConstant });
+
+const source = fc
+  .record({ E: voltage(), R_s: load(), R_1: valueBetween(0.1, 1), factor: valueBetween(2, 10) })
+  .map(({ E, R_s, R_1, factor }) => {
+    const at = (R: number) => (E * R) / (R + R_s);
+    const [first, second] = [R_1 * R_s, R_1 * R_s * factor];
+    return { V_1: at(first), V_2: at(second), R_1: first, R_2: second };
+  });
+
+export const twins: Twins = {
+  'inductive-part': {
+    fast: ({ f, L, R }) =>
+      stepValue(loadImpedance({ resistance: R!, seriesInductance: L!, frequency: f! }), 'inductive-part'),
+  },
+  'capacitive-part': {
+    fast: ({ f, C, R }) =>
+      stepValue(loadImpedance({ resistance: R!, parallelCapacitance: C!, frequency: f! }), 'capacitive-part'),
+  },
+  'series-resistance': {
+    fast: ({ R, x: part }) => loadImpedance(strayLoad(part!, 0, R!)).resistance,
+    symbols: { x },
+  },
+  'series-reactance': {
+    fast: ({ R, x: part, y: other }) => loadImpedance(strayLoad(part!, other!, R!)).reactance,
+    inputs: fc.tuple(load(), apart).map(([R, parts]) => ({ R, ...parts })),
+  },
+  'current-method-error': {
+    fast: ({ x: part }) => powerErrorFromStrays(strayLoad(part!, 0)).fromCurrent,
+    symbols: { x },
+  },
+  'voltage-method-error': {
+    fast: ({ x: part, y: other }) => powerErrorFromStrays(strayLoad(part!, other!)).fromVoltage,
+    inputs: apart,
+  },
+  'tangent-of-phase': {
+    fast: ({ x: part, y: other }) => stepValue(powerErrorFromStrays(strayLoad(part!, other!)), 'tangent-of-phase'),
+    inputs: apart,
+  },
+  'product-method-error': {
+    fast: ({ t }) => powerErrorFromStrays(strayLoad(0, t!)).fromProduct,
+    symbols: { t: y },
+  },
+  'stray-inductance-at-phase': {
+    fast: ({ R, phi, f }) => straysAtPhase({ resistance: R!, frequency: f!, phase: phi! }).seriesInductance,
+    symbols: { phi: phase },
+  },
+  'stray-capacitance-at-phase': {
+    fast: ({ R, phi, f }) => straysAtPhase({ resistance: R!, frequency: f!, phase: phi! }).parallelCapacitance,
+    symbols: { phi: phase },
+  },
+  'straight-wire-surface': {
+    fast: ({ l, r }) => straightWireInductance({ length: l!, diameter: 2 * r! }),
+    symbols: wire,
+  },
+  'straight-wire-uniform': {
+    fast: ({ l, r }) => straightWireInductance({ length: l!, diameter: 2 * r!, current: 'uniform' }),
+    symbols: wire,
+  },
+  'two-wire-inductance': {
+    fast: ({ D, d }) => twoWireLine({ spacing: D!, diameter: d! }).inductance,
+    inputs: geometry,
+  },
+  'two-wire-capacitance': {
+    fast: ({ D, d, epsilon_r }) =>
+      twoWireLine({ spacing: D!, diameter: d!, relativePermittivity: epsilon_r! }).capacitance,
+    inputs: fc.tuple(geometry, permittivity).map(([where, epsilon_r]) => ({ ...where, epsilon_r })),
+  },
+  'coaxial-inductance': {
+    fast: ({ d_o, d_i }) => coaxialLine({ innerDiameter: d_i!, outerDiameter: d_o! }).inductance,
+    inputs: coaxial,
+  },
+  'coaxial-capacitance': {
+    fast: ({ d_o, d_i, epsilon_r }) =>
+      coaxialLine({ innerDiameter: d_i!, outerDiameter: d_o!, relativePermittivity: epsilon_r! }).capacitance,
+    inputs: fc.tuple(coaxial, permittivity).map(([where, epsilon_r]) => ({ ...where, epsilon_r })),
+  },
+  'skin-depth': {
+    fast: ({ rho, f, mu_r }) => skinDepth({ resistivity: rho!, frequency: f!, relativePermeability: mu_r! }),
+    symbols: { rho: valueBetween(1e-8, 1e-6), mu_r: valueBetween(1, 1000) },
+  },
+  'resistance-at-temperature': {
+    fast: ({ R, alpha, T }) => resistanceAtTemperature({ resistance: R!, coefficient: alpha!, rise: T! }),
+    symbols: { alpha: valueBetween(-0.002, 0.005) },
+  },
+  'final-rise': {
+    fast: ({ P, R_th }) => loadHeating({ power: P!, thermalResistance: R_th!, timeConstant: 1, duration: 1 }).finalRise,
+    symbols: { R_th: valueBetween(0.1, 20) },
+  },
+  'temperature-rise': {
+    fast: ({ T_0, T_f, t, tau: constant }) =>
+      loadHeating({ ...heat(T_f!, constant!), duration: t!, initialRise: T_0! }).rise,
+    symbols: { T_0: kelvin, T_f: kelvin, tau },
+  },
+  'dissipated-energy': {
+    fast: ({ P, t }) => loadHeating({ power: P!, thermalResistance: 1, timeConstant: 1, duration: t! }).energy,
+  },
+  'permitted-activation': {
+    fast: ({ tau: constant, T_m, T_0, T_f }) =>
+      permittedActivation({ ...heat(T_f!, constant!), maximumRise: T_m!, initialRise: T_0! }).duration!,
+    inputs: fc.tuple(rises, tau).map(([all, constant]) => ({ ...all, tau: constant })),
+  },
+  'start-rise': {
+    fast: ({ T_m, T_f, t, tau: constant }) =>
+      requiredPause({ ...heat(T_f!, constant!), maximumRise: T_m!, duration: t! }).startRise!,
+    // At most half of the longest activation, so that something is left of the difference.
+    inputs: fc.tuple(rises, tau, valueBetween(0.01, 0.5)).map(([{ T_m, T_f }, constant, share]) => ({
+      T_m,
+      T_f,
+      tau: constant,
+      t: share * constant * Math.log1p(T_m / (T_f - T_m)),
+    })),
+  },
+  'required-pause': {
+    // A final rise of 2·T_m and a start at T_s make an activation of τ·ln(1 + (T_m − T_s)/T_m); the step holds T_s itself.
+    fast: ({ tau: constant, T_m, T_s }) => {
+      const duration = constant! * Math.log1p((T_m! - T_s!) / T_m!);
+      return requiredPause({ ...heat(2 * T_m!, constant!), maximumRise: T_m!, duration }).pause;
+    },
+    inputs: fc
+      .tuple(kelvin, tau, valueBetween(0.1, 0.5))
+      .map(([T_m, constant, share]) => ({ T_m, tau: constant, T_s: T_m * share })),
+  },
+  'pause-from-rating': {
+    fast: ({ t, P, P_r }) => pauseFromRating({ power: P!, ratedPower: P_r!, duration: t! }),
+    // Powers apart: the evaluation takes a difference below 1e-15 of a watt for none.
+    inputs: fc
+      .record({
+        t: valueBetween(0.1, 100),
+        P_r: power(),
+        ratio: fc.oneof(valueBetween(0.1, 0.9), valueBetween(1.1, 9)),
+      })
+      .map(({ t, P_r, ratio }) => ({ t, P_r, P: P_r * ratio })),
+  },
+  'heating-factor': { fast: ({ I, t }) => heatingFactor({ current: I!, duration: t! }) },
+  'source-resistance': {
+    fast: ({ V_1, V_2, R_1, R_2 }) =>
+      equivalentSource({ load: R_1!, voltage: V_1! }, { load: R_2!, voltage: V_2! }).sourceResistance,
+    inputs: source,
+  },
+  'open-circuit-voltage': {
+    // Of a second load of twice the first, which gives the source resistance again.
+    fast: ({ V_1, R_1, R_s }) => {
+      const E = V_1! * (1 + R_s! / R_1!);
+      const second = { load: 2 * R_1!, voltage: (E * 2 * R_1!) / (2 * R_1! + R_s!) };
+      return equivalentSource({ load: R_1!, voltage: V_1! }, second).openCircuitVoltage;
+    },
+    inputs: fc
+      .record({ V_1: voltage(), R_1: load(), share: valueBetween(0.5, 2) })
+      .map(({ V_1, R_1, share }) => ({ V_1, R_1, R_s: R_1 * share })),
+  },
+  'power-from-source': {
+    fast: ({ E, R, R_s }) => powerTransfer({ openCircuitVoltage: E!, sourceResistance: R_s!, load: R! }).power,
+  },
+  'available-power': {
+    fast: ({ E, R_s }) => powerTransfer({ openCircuitVoltage: E!, sourceResistance: R_s!, load: 1 }).availablePower,
+  },
+  'accessory-factor': {
+    fast: ({ V_p, V_o, V_d, y_m }) =>
+      accessoryRating({
+        peakVoltage: V_p!,
+        accessoryRating: V_p!,
+        crestFactor: 1,
+        rule: { ...accessoryVoltageRule, threshold: 1, offset: V_o!, divisor: V_d!, maximum: y_m! },
+      }).leastCrestFactor!,
+    symbols: {
+      V_p: valueBetween(700, 6000),
+      V_o: valueBetween(100, 600),
+      V_d: valueBetween(300, 900),
+      y_m: valueBetween(1, 9),
+    },
+  },
+};
