@@ -1,9 +1,11 @@
 import { type Band, checkBand } from '../band/index.js';
 import { requireNonNegative } from '../checks/index.js';
+import { normalInterval } from '../numeric/index.js';
 import { jointProbability } from './joint-probability.js';
+import { normalRisks } from './normal-risks.js';
 import type { Prior } from './prior.js';
-import { priorShape } from './prior-shape.js';
-import { rangeOf } from './range.js';
+import { type PriorShape, priorShape } from './prior-shape.js';
+import { type Range, rangeOf } from './range.js';
 
 /** What the risk of a decision depends on, before any reading is taken. */
 export interface GlobalRiskInput {
@@ -40,9 +42,9 @@ export interface GlobalRisk {
  * @param input Tolerance limits, acceptance limits, prior, standard uncertainty, all in one unit
  * @returns Probabilities, as fractions
  * @throws CalculationError `not-a-number`, `not-positive`, `negative`, `band-reversed`, `unknown-choice`
- * @source JCGM 106:2012, 9.5, equations (18) and (20)
- * @accuracy Held to 12 digits against recomputed published cases, and to 1e-9 against an adaptive quadrature over random
- * cases
+ * @source JCGM 106:2012, clause 9
+ * @accuracy Relative error of each probability below 5e-13 down to 1e-200, measured against 30-digit values for ratios of
+ * the uncertainty to the spread of the prior from 1e-9 to 1e3
  * @example
  * ```ts
  * import { globalRisk } from 'esu-limits';
@@ -56,22 +58,47 @@ export function globalRisk({ band, acceptance, prior, standardUncertainty }: Glo
   const tolerance = rangeOf(checkBand(band));
   const shape = priorShape(prior);
   requireNonNegative(standardUncertainty, 'standardUncertainty');
-  const joint = (from: number, to: number, low: number, high: number) =>
-    jointProbability(shape, { from, to }, { from: low, to: high }, standardUncertainty);
-  const { from, to } = tolerance;
-  const infinity = Number.POSITIVE_INFINITY;
-  const inToleranceProbability = joint(from, to, -infinity, infinity);
-  const outOfToleranceProbability = Math.min(
-    1,
-    joint(-infinity, from, -infinity, infinity) + joint(to, infinity, -infinity, infinity),
-  );
+  const readings = acceptance === null ? null : rangeOf(checkBand(acceptance, 'acceptance'));
+  return riskOf({ tolerance, readings, prior, shape, u: standardUncertainty });
+}
+
+/** What `globalRisk` needs, checked. */
+export interface RiskQuestion {
+  readonly tolerance: Range;
+  /** Accepted readings; `null` for none. */
+  readonly readings: Range | null;
+  readonly prior: Prior;
+  readonly shape: PriorShape;
+  readonly u: number;
+}
+
+const infinity = Number.POSITIVE_INFINITY;
+const everything: Range = { from: -infinity, to: infinity };
+
+/** `globalRisk` of checked arguments. */
+export function riskOf({ tolerance, readings, prior, shape, u }: RiskQuestion): GlobalRisk {
+  const below = { from: -infinity, to: tolerance.from };
+  const above = { from: tolerance.to, to: infinity };
+  const joint = (quantity: Range, reading: Range) => jointProbability(shape, quantity, reading, u);
+  const inToleranceProbability = joint(tolerance, everything);
+  const outOfToleranceProbability = Math.min(1, joint(below, everything) + joint(above, everything));
   const shares = { inToleranceProbability, outOfToleranceProbability };
-  if (acceptance === null) {
+  if (readings === null) {
     return { consumerRisk: 0, producerRisk: inToleranceProbability, ...shares, acceptanceProbability: 0 };
   }
-  const { from: low, to: high } = rangeOf(checkBand(acceptance, 'acceptance'));
-  const consumerRisk = joint(-infinity, from, low, high) + joint(to, infinity, low, high);
-  const producerRisk = joint(from, to, -infinity, low) + joint(from, to, high, infinity);
-  const acceptanceProbability = Math.min(1, joint(from, to, low, high) + consumerRisk);
-  return { consumerRisk, producerRisk, ...shares, acceptanceProbability };
+  if (prior.kind === 'normal' && u > 0) {
+    const { mean, standardDeviation } = prior;
+    const spread = Math.hypot(standardDeviation, u);
+    const acceptanceProbability = normalInterval((readings.from - mean) / spread, (readings.to - mean) / spread);
+    return { ...normalRisks(tolerance, readings, prior, shape, u), ...shares, acceptanceProbability };
+  }
+  const consumerRisk = joint(below, readings) + joint(above, readings);
+  const producerRisk =
+    joint(tolerance, { from: -infinity, to: readings.from }) + joint(tolerance, { from: readings.to, to: infinity });
+  return {
+    consumerRisk,
+    producerRisk,
+    ...shares,
+    acceptanceProbability: Math.min(1, joint(tolerance, readings) + consumerRisk),
+  };
 }

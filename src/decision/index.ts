@@ -1,3 +1,3 @@
-export { type Conformance, conformanceProbability } from './conformance-probability.js';
+export { type Conformance, type ConformanceOptions, conformanceProbability } from './conformance-probability.js';
 export { type GlobalRisk, type GlobalRiskInput, globalRisk } from './global-risk.js';
-export type { NormalPrior, Prior, RectangularPrior } from './prior.js';
+export type { GammaPrior, NormalPrior, Prior, RectangularPrior } from './prior.js';

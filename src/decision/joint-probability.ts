@@ -27,14 +27,14 @@ export function jointProbability(prior: PriorShape, quantity: Range, reading: Ra
   const limits = u === 0 ? reading : quantity;
   const from = Math.max(prior.from, quantity.from, limits.from);
   const to = Math.min(prior.to, quantity.to, limits.to);
-  if (!(from < to)) return 0;
+  if (!(from < to && reading.from < reading.to)) return 0;
   const isAny = u === 0 || (reading.from === Number.NEGATIVE_INFINITY && reading.to === Number.POSITIVE_INFINITY);
   if (isAny && prior.between !== undefined) return prior.between(from, to);
   const peak = Math.min(to, Math.max(from, isAny ? prior.peak(undefined, u) : pulledPeak(prior, reading, u)));
   const shape = prior.about(peak);
-  const readings = isAny ? undefined : readingsAbout(peak, reading, u);
-  const end = (x: number) => x - peak;
-  return Math.min(1, sideOf(shape, readings, u, -1, end(from)) + sideOf(shape, readings, u, 1, end(to)));
+  const readings = isAny ? undefined : readingsAbout(peak, reading, u, shape.isLogarithmic);
+  const end = (x: number) => (shape.isLogarithmic ? Math.log(x / peak) : x - peak);
+  return Math.min(1, sideOf(shape, readings, -1, end(from)) + sideOf(shape, readings, 1, end(to)));
 }
 
 function pulledPeak(prior: PriorShape, { from, to }: Range, u: number): number {
@@ -48,32 +48,35 @@ interface Readings {
   readonly probability: (t: number) => number;
   /** Distance of the quantity from the range, in standard uncertainties, signed; 0 inside. */
   readonly pull: (t: number) => number;
+  /** Derivative of the quantity by t, in standard uncertainties. */
+  readonly rate: (t: number) => number;
   /** Next place, in direction, where a panel must end. */
   readonly stop: (t: number, direction: 1 | -1) => number;
 }
 
-function readingsAbout(place: number, { from, to }: Range, u: number): Readings {
-  const toLower = (place - from) / u;
-  const toUpper = (to - place) / u;
-  const moved = (t: number) => t / u;
-  const place0 = (m: number) => m * u;
-  const borders = [-toLower - zone, -toLower + zone, toUpper - zone, toUpper + zone].map(place0);
+function readingsAbout(place: number, { from, to }: Range, u: number, isLogarithmic: boolean): Readings {
+  const lower = (from - place) / u;
+  const upper = (to - place) / u;
+  const scale = (isLogarithmic ? place : 1) / u;
+  /** How far the quantity is from the place, in standard uncertainties; and the t of such a distance. */
+  const moved = isLogarithmic ? (t: number) => scale * Math.expm1(t) : (t: number) => scale * t;
+  const reached = isLogarithmic ? (m: number) => Math.log1p(Math.max(-1, m / scale)) : (m: number) => m / scale;
+  const borders = [lower - zone, lower + zone, upper - zone, upper + zone].map(reached);
   const near = zone * (1 + 1e-9);
   const probability =
     from === Number.NEGATIVE_INFINITY
-      ? (t: number) => normalSurvival(moved(t) - toUpper)
+      ? (t: number) => normalSurvival(moved(t) - upper)
       : to === Number.POSITIVE_INFINITY
-        ? (t: number) => normalSurvival(-toLower - moved(t))
-        : (t: number) => normalInterval(-toLower - moved(t), toUpper - moved(t));
+        ? (t: number) => normalSurvival(lower - moved(t))
+        : (t: number) => normalInterval(lower - moved(t), upper - moved(t));
   return {
     probability,
-    pull: (t) => Math.max(0, moved(t) - toUpper) + Math.min(0, moved(t) + toLower),
+    pull: (t) => Math.max(0, moved(t) - upper) + Math.min(0, moved(t) - lower),
+    rate: isLogarithmic ? (t) => scale * Math.exp(t) : () => scale,
     stop: (t, direction) => {
       const m = moved(t);
       let stop = direction * Number.POSITIVE_INFINITY;
-      if (Math.abs(m + toLower) <= near || Math.abs(m - toUpper) <= near) {
-        stop = place0(m + direction * stride);
-      }
+      if (Math.abs(m - lower) <= near || Math.abs(m - upper) <= near) stop = reached(m + direction * stride);
       for (const border of borders) {
         if (direction * (border - t) > 0 && direction * (stop - border) > 0) stop = border;
       }
@@ -83,7 +86,7 @@ function readingsAbout(place: number, { from, to }: Range, u: number): Readings 
 }
 
 /** The integral from the peak (t = 0) to one end. */
-function sideOf(shape: LocalShape, readings: Readings | undefined, u: number, direction: 1 | -1, end: number): number {
+function sideOf(shape: LocalShape, readings: Readings | undefined, direction: 1 | -1, end: number): number {
   const bound = (t: number) => shape.exponent(t) + (readings === undefined ? 0 : 0.5 * readings.pull(t) ** 2);
   const lowest = bound(0) + fallOfTail;
   const { nodes, weights } = gaussLegendre(nodesOfPanel);
@@ -94,11 +97,14 @@ function sideOf(shape: LocalShape, readings: Readings | undefined, u: number, di
     let bend = shape.bend(t);
     if (readings !== undefined) {
       const pull = readings.pull(t);
-      slope += pull / u;
-      if (pull !== 0) bend += 1 / (u * u);
+      const rate = readings.rate(t);
+      slope += pull * rate;
+      if (pull !== 0) bend += rate * rate + (shape.isLogarithmic ? Math.max(0, pull * rate) : 0);
     }
     const steepness = Math.max(0, direction * slope);
-    const width = (2 * fallOfPanel) / (steepness + Math.sqrt(steepness * steepness + 2 * bend * fallOfPanel));
+    let width = (2 * fallOfPanel) / (steepness + Math.sqrt(steepness * steepness + 2 * bend * fallOfPanel));
+    // The logarithmic variable bends the density itself: panels grow as they leave the peak.
+    if (shape.isLogarithmic) width = Math.min(width, Math.max(1.5, Math.abs(t)));
     let next = t + direction * width;
     const stop = readings?.stop(t, direction);
     if (stop !== undefined && direction * (next - stop) > 0) next = stop;

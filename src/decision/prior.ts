@@ -16,5 +16,14 @@ export interface RectangularPrior {
   readonly upper: number;
 }
 
+/** What is known of a quantity that cannot be negative, before it is measured: a gamma distribution. */
+export interface GammaPrior {
+  readonly kind: 'gamma';
+  /** Mean, in the unit of the band, greater than 0. */
+  readonly mean: number;
+  /** Standard deviation, in the unit of the band, greater than 0. */
+  readonly standardDeviation: number;
+}
+
 /** What is known of the quantity before it is measured. */
-export type Prior = NormalPrior | RectangularPrior;
+export type Prior = NormalPrior | RectangularPrior | GammaPrior;
