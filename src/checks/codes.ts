@@ -148,6 +148,42 @@ export const codeList = {
     cause: 'A burst has not died out when the next begins.',
     remedy: 'State by name whether it ends there or goes on below the next one: rms value and peak depend on it.',
   },
+  'lengths-differ': {
+    cause: 'The channels of a capture have different numbers of samples.',
+    remedy: 'Export both channels over the same time; what they have in common is used.',
+  },
+  'capture-clipped': {
+    cause: 'A channel of a capture seems to be cut off at its top or bottom.',
+    remedy: 'Use a wider range, or check that the wave has flat tops.',
+  },
+  'few-samples': {
+    cause: 'A cycle of the carrier has few samples.',
+    remedy: 'Sample faster: ten a cycle at least for peaks within 5 %.',
+  },
+  'capture-aliased': {
+    cause: 'The carrier of a capture is not where it is expected.',
+    remedy: 'Sample faster, or check the sample interval and the expected carrier.',
+  },
+  'few-bursts': {
+    cause: 'A capture holds too few whole bursts or cycles for means over them.',
+    remedy: 'Capture more of them: a longer time at the same rate.',
+  },
+  'no-carrier': {
+    cause: 'No periodic output is found in a capture.',
+    remedy: 'Check that the output was active and the channel connected; lower the burst threshold if need be.',
+  },
+  'power-negative': {
+    cause: 'The mean of voltage times current is negative.',
+    remedy: 'Turn one of the probes round, or give it a negative factor.',
+  },
+  'acceptance-empty': {
+    cause: 'The guard bands leave no reading that could be accepted.',
+    remedy: 'Measure with less uncertainty, use a smaller guard band or a finer resolution, or choose another rule.',
+  },
+  'guard-band-clamped': {
+    cause: 'A rule would put acceptance limits outside the tolerance; they stay at the tolerance limits.',
+    remedy: 'Nothing to do: simple acceptance already holds what the rule promises.',
+  },
   'expression-refused': {
     cause:
       'An expression cannot be read, or uses something outside the closed list of functions, operators and symbols.',

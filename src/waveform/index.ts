@@ -1,4 +1,14 @@
 export { averageRespondingReading } from './average-responding-reading.js';
+export { analyseCapture } from './capture/analyse-capture.js';
+export type {
+  Capture,
+  CaptureAnalysis,
+  CaptureWindow,
+  ChannelFigures,
+  ChannelPair,
+  ConverterRange,
+  Samples,
+} from './capture/capture.js';
 export { crestFactorOfGatedSine } from './crest-factor-of-gated-sine.js';
 export { type DampedSine, type DampedSineFigures, dampedSine } from './damped-sine.js';
 export { type GatedSine, gatedSine } from './gated-sine.js';

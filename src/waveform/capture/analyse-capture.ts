@@ -1,0 +1,274 @@
+import {
+  fail,
+  requireChoice,
+  requireFinite,
+  requireFraction,
+  requirePositive,
+  requireResult,
+  type Warning,
+} from '../../checks/index.js';
+import type { Capture, CaptureAnalysis, ChannelFigures, ConverterRange, Samples } from './capture.js';
+import { clippingWarning, samplingWarnings, windowWarnings } from './capture-warnings.js';
+import type { ChannelSums, Channels } from './channel-sums.js';
+import { type Carrier, findCarrier } from './find-carrier.js';
+import { type ChannelScan, scanChannel } from './scan-channel.js';
+import { sumAll, sumBursts, sumCycles, sumRecord, type WindowSums } from './sum-window.js';
+
+/** Cycles of quiet that make a pause. */
+const pauseCycles = 1.25;
+
+/**
+ * Figures of a capture of voltage, current or both: rms and power over whole bursts, or over whole cycles of a
+ * continuous output, so that it does not matter where the capture begins and ends.
+ *
+ * No offset is removed unless asked for by name. Bursts and pauses are told apart on the voltage where it is there.
+ *
+ * @param capture Samples, sample interval; probe factors, offset, load, range of the converter, expected carrier
+ * @returns Figures of each channel, powers, carrier, bursts, energies, with warnings where they are to be doubted:
+ * `capture-clipped`, `few-samples`, `capture-aliased`, `few-bursts`, `no-carrier`, `lengths-differ`, `power-negative`
+ * @throws CalculationError `wrong-count` (no channel, fewer than two samples), `wrong-type` (no array of samples),
+ * `not-a-number` (a sample, by its index), `not-positive`, `not-a-fraction`, `out-of-range` (a probe factor of 0),
+ * `unknown-choice`, `result-out-of-range`
+ * @source Definition of the quantities; the trapezoidal rule, which for whole cycles and bursts has no end error
+ * @accuracy Rms and power within 1e-4 for ten samples a cycle and ten cycles, better for more; memory does not grow
+ * @example
+ * ```ts
+ * import { analyseCapture } from 'esu-limits';
+ * const voltage = Float64Array.from({ length: 5000 }, (_, k) => 300 * Math.sin(2 * Math.PI * 0.0201 * k));
+ * const current = voltage.map((value) => value / 500);
+ * const { activePower = 0, carrierFrequency = 0 } = analyseCapture({ voltage, current, sampleInterval: 40e-9 });
+ * [activePower.toFixed(3), (carrierFrequency / 1e3).toFixed(2)]; // → ["90.000", "502.50"]
+ * ```
+ */
+export function analyseCapture(capture: Capture): CaptureAnalysis {
+  const checked = requireCapture(capture);
+  const { voltage, current, count, sampleInterval, threshold } = checked;
+  const scanV = voltage && scanChannel(voltage, count, 'voltage');
+  const scanI = current && scanChannel(current, count, 'current');
+  const detecting = (voltage ?? current) as Samples;
+  const scan = (scanV ?? scanI) as ChannelScan;
+  const level = threshold * Math.max(scan.highest - scan.mean, scan.mean - scan.lowest);
+  const carrier = level > 0 ? findCarrier(detecting, count, scan.mean, level) : noCarrier;
+  const { cycle } = carrier;
+
+  const channels: Channels = {
+    voltage,
+    current,
+    middleV: scanV?.mean ?? 0,
+    middleI: scanI?.mean ?? 0,
+    carrier: cycle > 0 ? (2 * Math.PI) / cycle : 0,
+  };
+  const window = sumWindow(channels, detecting, checked, carrier, scan.mean, level);
+  const offset = offsetsOf(capture, channels, window);
+  const figuresV =
+    scanV && figures(scanV, window.sums.v, window.sums.vv, offset.voltage, checked.factorV, window.length);
+  const figuresI =
+    scanI && figures(scanI, window.sums.i, window.sums.ii, offset.current, checked.factorI, window.length);
+
+  const product = (sums: ChannelSums, length: number): number => powerOf(sums, length, channels, offset, checked);
+  const mean = product(window.sums, window.length);
+  const powers: Powers = figuresV && figuresI ? powersOf(mean, figuresV, figuresI) : {};
+  const cross = Math.sign(checked.factorV) * Math.sign(checked.factorI);
+  const { crossRe, crossIm } = window.sums;
+  const withPhase = powers.activePower !== undefined && cycle > 0 && (crossRe !== 0 || crossIm !== 0);
+  const inBursts = window.kind === 'bursts';
+  const duration = window.length * sampleInterval;
+  const hasEnergy = powers.activePower !== undefined || capture.load !== undefined;
+
+  const warnings: Warning[] = [
+    ...checked.warnings,
+    ...(scanV ? clippingWarning('voltage', scanV, cycle, capture.converter?.voltage) : []),
+    ...(scanI ? clippingWarning('current', scanI, cycle, capture.converter?.current) : []),
+    ...samplingWarnings(cycle, sampleInterval, capture.expectedCarrier),
+    ...windowWarnings(window.kind, window.count, window.begun, cycle),
+    ...(powers.activePower !== undefined && powers.activePower < 0
+      ? [{ code: 'power-negative' as const, message: 'The active power is negative: a probe is turned round.' }]
+      : []),
+  ];
+  return {
+    window: {
+      kind: window.kind,
+      start: window.start * sampleInterval,
+      duration,
+      ...(window.kind === 'record' ? {} : { count: window.count }),
+    },
+    ...(figuresV ? { voltage: figuresV } : {}),
+    ...(figuresI ? { current: figuresI } : {}),
+    ...powers,
+    ...(withPhase ? { phase: Math.atan2(cross * crossIm, cross * crossRe) } : {}),
+    ...(cycle > 0 ? { carrierFrequency: requireResult(1 / (cycle * sampleInterval), 'carrierFrequency') } : {}),
+    ...(inBursts ? { repetitionRate: window.count / duration, dutyCycle: window.active / window.length } : {}),
+    ...(inBursts && hasEnergy ? { burstEnergy: requireResult((mean * duration) / window.count, 'burstEnergy') } : {}),
+    ...(hasEnergy
+      ? { energy: requireResult(product(sumAll(channels, count, window), count) * count * sampleInterval, 'energy') }
+      : {}),
+    warnings,
+  };
+}
+
+const noCarrier: Carrier = { cycle: 0, first: -1, last: -1, crossings: 0, longestQuiet: 0, bothSigns: false };
+
+interface CheckedCapture {
+  readonly voltage: Samples | undefined;
+  readonly current: Samples | undefined;
+  readonly count: number;
+  readonly sampleInterval: number;
+  readonly factorV: number;
+  readonly factorI: number;
+  readonly load: number | undefined;
+  readonly threshold: number;
+  readonly warnings: readonly Warning[];
+}
+
+function requireCapture(capture: Capture): CheckedCapture {
+  const { voltage, current, load, expectedCarrier, converter } = capture;
+  if (voltage === undefined && current === undefined) {
+    fail('wrong-count', '', 'neither', 'give samples of voltage or current, or both');
+  }
+  requireSamples(voltage, 'voltage');
+  requireSamples(current, 'current');
+  const sampleInterval = requirePositive(capture.sampleInterval, 'sampleInterval');
+  if (load !== undefined) requirePositive(load, 'load');
+  if (expectedCarrier !== undefined) requirePositive(expectedCarrier, 'expectedCarrier');
+  requireRange(converter?.voltage, 'converter.voltage');
+  requireRange(converter?.current, 'converter.current');
+  const threshold = requireFraction(capture.burstThreshold ?? 0.1, 'burstThreshold');
+  if (threshold === 0 || threshold === 1) {
+    fail('out-of-range', 'burstThreshold', threshold, 'must be between 0 and 1, not at an end');
+  }
+  const lengthV = voltage?.length ?? Number.POSITIVE_INFINITY;
+  const lengthI = current?.length ?? Number.POSITIVE_INFINITY;
+  const count = Math.min(lengthV, lengthI);
+  if (count < 2)
+    fail('wrong-count', voltage?.length === count ? 'voltage' : 'current', count, 'must hold two samples at least');
+  const warnings: Warning[] = [];
+  if (voltage !== undefined && current !== undefined && lengthV !== lengthI) {
+    warnings.push({
+      code: 'lengths-differ',
+      message: `The voltage has ${lengthV} samples and the current ${lengthI}: the first ${count} are used.`,
+    });
+  }
+  return {
+    voltage,
+    current,
+    count,
+    sampleInterval,
+    factorV: requireFactor(capture.voltageFactor, 'voltageFactor'),
+    factorI: requireFactor(capture.currentFactor, 'currentFactor'),
+    load,
+    threshold,
+    warnings,
+  };
+}
+
+function requireSamples(samples: unknown, path: string): void {
+  if (samples === undefined || Array.isArray(samples)) return;
+  if (!ArrayBuffer.isView(samples) || samples instanceof DataView) {
+    fail('wrong-type', path, samples, 'must be an array or a typed array of numbers');
+  }
+}
+
+function requireRange(range: ConverterRange | undefined, path: string): void {
+  if (range === undefined) return;
+  requireFinite(range.lowest, `${path}.lowest`);
+  requireFinite(range.highest, `${path}.highest`);
+  if (range.lowest >= range.highest) {
+    fail('band-reversed', `${path}.lowest`, range.lowest, `must be below the highest, ${range.highest}`);
+  }
+}
+
+function requireFactor(factor: number | undefined, path: string): number {
+  if (factor === undefined) return 1;
+  requireFinite(factor, path);
+  if (factor === 0) fail('out-of-range', path, factor, 'must not be 0: nothing would be left of the channel');
+  return factor;
+}
+
+function sumWindow(
+  channels: Channels,
+  detecting: Samples,
+  { count }: CheckedCapture,
+  carrier: Carrier,
+  middle: number,
+  threshold: number,
+): WindowSums {
+  const { cycle, crossings, longestQuiet, bothSigns } = carrier;
+  // A single cycle tells no pause from a crossing; pulses of one sign have no crossings to be told from.
+  if (threshold === 0 || (bothSigns && cycle === 0)) return sumRecord(channels, count);
+  const pause = Math.max(Math.ceil(pauseCycles * cycle), 3);
+  if (longestQuiet >= pause) return sumBursts(channels, detecting, count, { middle, threshold, pause });
+  return crossings > 0 ? sumCycles(channels, carrier) : sumRecord(channels, count);
+}
+
+interface Offsets {
+  readonly voltage: number;
+  readonly current: number;
+}
+
+/** What is taken off each channel, in the unit of its samples. */
+function offsetsOf({ removeOffset = 'none' }: Capture, { middleV, middleI }: Channels, window: WindowSums): Offsets {
+  if (typeof removeOffset === 'object') {
+    return {
+      voltage: requireFinite(removeOffset.voltage ?? 0, 'removeOffset.voltage'),
+      current: requireFinite(removeOffset.current ?? 0, 'removeOffset.current'),
+    };
+  }
+  requireChoice(removeOffset, 'removeOffset', ['none', 'mean']);
+  if (removeOffset === 'none') return { voltage: 0, current: 0 };
+  return { voltage: middleV + window.sums.v / window.length, current: middleI + window.sums.i / window.length };
+}
+
+/** Figures of a channel from the sums of its samples less their middle. */
+function figures(
+  scan: ChannelScan,
+  sum: number,
+  squares: number,
+  offset: number,
+  factor: number,
+  length: number,
+): ChannelFigures {
+  const scale = Math.abs(factor);
+  // The mean of (d + s)² with s from the middle to the offset; by the variance, so that nothing large is taken off.
+  const mean = sum / length;
+  const shifted = scan.mean - offset + mean;
+  const rms = requireResult(scale * Math.sqrt(Math.max(squares / length - mean * mean, 0) + shifted * shifted), 'rms');
+  const peak = requireResult(scale * Math.max(Math.abs(scan.highest - offset), Math.abs(scan.lowest - offset)), 'peak');
+  return {
+    rms,
+    mean: factor * shifted,
+    peak,
+    peakToPeak: requireResult(scale * (scan.highest - scan.lowest), 'peakToPeak'),
+    ...(rms > 0 ? { crestFactor: peak / rms } : {}),
+  };
+}
+
+/** Mean power: of both channels, or of one in the load; 0 without either. */
+function powerOf(
+  { v, i, vv, ii, vi }: ChannelSums,
+  length: number,
+  { voltage, current, middleV, middleI }: Channels,
+  offset: Offsets,
+  { factorV, factorI, load }: CheckedCapture,
+): number {
+  const shiftV = middleV - offset.voltage;
+  const shiftI = middleI - offset.current;
+  if (voltage !== undefined && current !== undefined) {
+    const mean = (vi + shiftV * i + shiftI * v) / length + shiftV * shiftI;
+    return requireResult(factorV * factorI * mean, 'activePower');
+  }
+  if (load === undefined) return 0;
+  if (voltage !== undefined) {
+    return requireResult(
+      (factorV * factorV * ((vv + 2 * shiftV * v) / length + shiftV * shiftV)) / load,
+      'activePower',
+    );
+  }
+  return requireResult(factorI * factorI * ((ii + 2 * shiftI * i) / length + shiftI * shiftI) * load, 'activePower');
+}
+
+type Powers = Pick<CaptureAnalysis, 'activePower' | 'apparentPower' | 'powerFactor'>;
+
+function powersOf(activePower: number, voltage: ChannelFigures, current: ChannelFigures): Powers {
+  const apparentPower = requireResult(voltage.rms * current.rms, 'apparentPower');
+  return { activePower, apparentPower, ...(apparentPower > 0 ? { powerFactor: activePower / apparentPower } : {}) };
+}
