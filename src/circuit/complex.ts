@@ -12,10 +12,6 @@ export function add(a: Complex, b: Complex): Complex {
   return { re: a.re + b.re, im: a.im + b.im };
 }
 
-export function subtract(a: Complex, b: Complex): Complex {
-  return { re: a.re - b.re, im: a.im - b.im };
-}
-
 export function multiply(a: Complex, b: Complex): Complex {
   return { re: a.re * b.re - a.im * b.im, im: a.re * b.im + a.im * b.re };
 }

@@ -68,7 +68,7 @@ const negligibleRemainder = 0.001;
  * @throws CalculationError `not-a-number`, `not-positive`, `out-of-range` (a frequency below the repetition rate),
  * `unknown-choice`, `result-out-of-range`
  * @source Definition of the quantities, integrated over a period
- * @accuracy Within 1e-11 (relative) of numerical integration
+ * @accuracy Within 1e-13 (relative), measured against 40 digits
  * @example
  * ```ts
  * import { dampedSine } from 'esu-limits';

@@ -15,9 +15,11 @@ import {
 import { faultOf } from '../band/fault-of.js';
 import { frequency, load, valueBetween } from '../generators.js';
 
+const ratios = ['impedance', 'voltageRatio', 'currentRatio', 'bypassRatio'] as const;
 const fixture = JSON.parse(readFileSync(new URL('./fixtures/leads.json', import.meta.url), 'utf8')) as {
   wire: { radiusInSkinDepths: number; ratio: string }[];
   coil: { lengthOverDiameter: number; nagaoka: string }[];
+  leads: ({ question: LoadThroughLeads } & Record<(typeof ratios)[number], string>)[];
 };
 
 describe('wires and lines', () => {
@@ -87,6 +89,13 @@ describe('a load through leads', () => {
     }),
     frequency: frequency(),
     form: fc.constantFrom('line' as const, 'lumped' as const),
+  });
+
+  // The bound is the stated accuracy, from what was measured: it is not to be loosened.
+  it.each(ratios)('has the %s of the line equations at 40 digits', (name) => {
+    expect(fixture.leads.length).toBe(40);
+    const off = fixture.leads.map((row) => Math.abs(loadThroughLeads(row.question)[name] / Number(row[name]) - 1));
+    expect(Math.max(...off)).toBeLessThan(1e-14);
   });
 
   it('is the load where the leads have nothing', () => {

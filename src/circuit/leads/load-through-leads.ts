@@ -1,5 +1,5 @@
 import { fail, requireChoice, requireNonNegative, requirePositive, requirePositiveResult } from '../../checks/index.js';
-import { add, type Complex, complex, divide, magnitude, multiply, squareRoot, subtract } from '../complex.js';
+import { add, type Complex, complex, divide, magnitude, multiply, squareRoot } from '../complex.js';
 import { type LoadWithStrays, requireLoad } from '../strays/load-with-strays.js';
 
 /** A pair of leads: its constants are those that `twoWireLine` and `coaxialLine` give. */
@@ -76,7 +76,8 @@ export interface LoadSeenThroughLeads {
  * @throws CalculationError `not-a-number`, `not-positive`, `negative`, `unknown-choice`, `wrong-count` (voltage and
  * current both), `result-out-of-range`
  * @source Transmission-line equations of two conductors; the two-port of L in series between two capacitors
- * @accuracy Within 1e-13 (relative) for leads of up to ten wavelengths
+ * @accuracy Ratios and impedance within 1e-14 (relative), measured against 40 digits for up to ten wavelengths; the two
+ * errors of power within 1e-14 absolutely
  * @example
  * ```ts
  * import { loadThroughLeads, twoWireLine } from 'esu-limits';
@@ -96,9 +97,11 @@ export function loadThroughLeads(question: LoadThroughLeads): LoadSeenThroughLea
   const { series, shunt } = requireLeads(question.leads, omega);
   const x = omega * R * C;
   const load = complex(R / (1 + x * x), omega * L - (R * x) / (1 + x * x));
-  const { a, b, c } = form === 'line' ? lineTwoPort(series, shunt) : lumpedTwoPort(series, shunt);
+  const { rest, b, c } = form === 'line' ? lineTwoPort(series, shunt) : lumpedTwoPort(series, shunt);
 
-  // With 1 A into the load: V = a·Z + b, I = c·Z + a at the near end.
+  // With 1 A into the load: V = a·Z + b, I = c·Z + a at the near end. What bypasses it is I less 1, so a less 1 is kept.
+  const a = add(complex(1), rest);
+  const bypass = add(multiply(c, load), rest);
   const nearVoltage = add(multiply(a, load), b);
   const nearCurrent = add(multiply(c, load), a);
   const seen = divide(nearVoltage, nearCurrent);
@@ -106,7 +109,7 @@ export function loadThroughLeads(question: LoadThroughLeads): LoadSeenThroughLea
   const impedance = requirePositiveResult(magnitude(seen), 'impedance');
   const voltageRatio = requirePositiveResult(magnitude(load) / magnitude(nearVoltage), 'voltageRatio');
   const currentRatio = requirePositiveResult(perCurrent, 'currentRatio');
-  const bypassRatio = magnitude(subtract(nearCurrent, complex(1))) * perCurrent;
+  const bypassRatio = magnitude(bypass) * perCurrent;
   const nearVoltageSquare = nearVoltage.re ** 2 + nearVoltage.im ** 2;
   const result = {
     resistance: seen.re,
@@ -152,23 +155,27 @@ function requireLeads(leads: Leads, omega: number): { series: Complex; shunt: Co
 
 /** V1 = a·V2 + b·I2, I1 = c·V2 + a·I2. */
 interface TwoPort {
-  readonly a: Complex;
+  /** a less 1. */
+  readonly rest: Complex;
   readonly b: Complex;
   readonly c: Complex;
 }
 
 function lumpedTwoPort(series: Complex, shunt: Complex): TwoPort {
   const product = multiply(series, shunt);
-  const a = add(complex(1), multiply(product, complex(0.5)));
   const c = multiply(shunt, add(complex(1), multiply(product, complex(0.25))));
-  return { a, b: series, c };
+  return { rest: multiply(product, complex(0.5)), b: series, c };
 }
 
 /** cosh γl, Z·sinh(γl)/γl and Y·sinh(γl)/γl with (γl)² = Z·Y: no characteristic impedance, so that L or C may be 0. */
 function lineTwoPort(series: Complex, shunt: Complex): TwoPort {
   const angle = squareRoot(multiply(series, shunt));
-  const a = complex(Math.cosh(angle.re) * Math.cos(angle.im), Math.sinh(angle.re) * Math.sin(angle.im));
-  const sinh = complex(Math.sinh(angle.re) * Math.cos(angle.im), Math.cosh(angle.re) * Math.sin(angle.im));
-  const share = magnitude(angle) < 1e-8 ? complex(1) : divide(sinh, angle);
-  return { a, b: multiply(series, share), c: multiply(shunt, share) };
+  const share = magnitude(angle) < 1e-8 ? complex(1) : divide(sinh(angle), angle);
+  // cosh γl − 1 = 2·sinh²(γl/2)
+  const half = sinh(complex(angle.re / 2, angle.im / 2));
+  return { rest: multiply(complex(2), multiply(half, half)), b: multiply(series, share), c: multiply(shunt, share) };
+}
+
+function sinh({ re, im }: Complex): Complex {
+  return complex(Math.sinh(re) * Math.cos(im), Math.cosh(re) * Math.sin(im));
 }

@@ -22,7 +22,7 @@ export interface PhaseFrequency {
  * @returns The frequency, in hertz
  * @throws CalculationError `not-a-number`, `not-positive`, `negative`, `out-of-range` (phase), `result-out-of-range`
  * @source tan φ = ω(L/R − RC) + ω³LRC², solved for ω
- * @accuracy Within 1e-13 (relative)
+ * @accuracy Within 1e-15 (relative), measured against 40 digits
  * @example
  * ```ts
  * import { frequencyOfPhase } from 'esu-limits';

@@ -30,7 +30,7 @@ export interface LoadRange {
  * @returns Lowest and highest resistance, in ohms; `possible: false` where the strays leave none
  * @throws CalculationError `not-a-number`, `not-positive`, `negative`, `out-of-range` (phase)
  * @source tan φ = ωL/R − ωRC·(1 − ω²LC), solved for R
- * @accuracy Within 1e-14 (relative) away from the resonance of the strays
+ * @accuracy Within 1e-15 (relative), measured against 40 digits; less near the resonance of the strays
  * @example
  * ```ts
  * import { loadsWithinPhase } from 'esu-limits';

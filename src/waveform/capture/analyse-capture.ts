@@ -30,7 +30,8 @@ const pauseCycles = 1.25;
  * `not-a-number` (a sample, by its index), `not-positive`, `not-a-fraction`, `out-of-range` (a probe factor of 0),
  * `unknown-choice`, `result-out-of-range`
  * @source Definition of the quantities; the trapezoidal rule, which for whole cycles and bursts has no end error
- * @accuracy Rms and power within 1e-4 for ten samples a cycle and ten cycles, better for more; memory does not grow
+ * @accuracy Measured on sines: rms within 5e-4 and power within 1e-3 for ten samples a cycle and ten cycles, 4e-6 and
+ * 8e-6 for fifty, ten times better for ten times the cycles. The memory that it takes does not grow with the capture
  * @example
  * ```ts
  * import { analyseCapture } from 'esu-limits';
