@@ -49,6 +49,36 @@ export const sources = {
     standing: 'derived',
     note: 'A model: a real load has more than one time constant. The maker of the load states what it takes.',
   },
+  'jcgm-106': {
+    title:
+      'JCGM 106:2012, Evaluation of measurement data \u2013 The role of measurement uncertainty in conformity assessment',
+    standing: 'from memory',
+    note: 'Free to read at the BIPM. Its examples are reproduced by the published checks.',
+  },
+  'ilac-g8-2019': {
+    title: 'ILAC-G8:09/2019, Guidelines on Decision Rules and Statements of Conformity',
+    standing: 'published',
+    note: 'Clause 4.2 and table 1 read in public copies of the text.',
+  },
+  'ncsl-z540-3': {
+    title: 'ANSI/NCSL Z540.3-2006, Requirements for the Calibration of Measuring and Test Equipment',
+    standing: 'from memory',
+    note: 'From memory: check your copy of the standard.',
+  },
+  'dobbert-2008': {
+    title: 'M. Dobbert, A guard-band strategy for managing false-accept risk, NCSL International Workshop (2008)',
+    standing: 'secondary',
+    note: 'Formula and abstract as quoted elsewhere; its promise is held by a check over all centred normal priors.',
+  },
+  'guard-band-collection': {
+    title: 'Guard bands by test uncertainty ratio, as collected in public uncertainty calculators',
+    standing: 'secondary',
+  },
+  'iso-13528': {
+    title: 'ISO 13528, Statistical methods for use in proficiency testing, and ISO/IEC 17043',
+    standing: 'secondary',
+    note: 'Definitions as quoted in public pages of NIST Dataplot.',
+  },
   'common-practice': { title: 'Common practice of the trade, no source', standing: 'common practice' },
   'maker-sheet': {
     title: "The generator maker's published data, as given in the specification",

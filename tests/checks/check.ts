@@ -23,3 +23,8 @@ export interface Check {
   /** Bibliography entry, where the source is in it. */
   readonly sourceId?: SourceId;
 }
+
+/** A number as part of an id: 2.5 becomes 2-5. */
+export function idOf(x: number): string {
+  return String(x).replace('.', '-');
+}
