@@ -10,9 +10,3 @@ export interface Range {
 export function rangeOf({ lower = Number.NEGATIVE_INFINITY, upper = Number.POSITIVE_INFINITY }: Band): Range {
   return { from: lower, to: upper };
 }
-
-/** A range as a band: an infinite end is no limit. */
-export function bandOfRange({ from, to }: Range): Band {
-  const lower = Number.isFinite(from) ? { lower: from } : {};
-  return Number.isFinite(to) ? { ...lower, upper: to } : lower;
-}

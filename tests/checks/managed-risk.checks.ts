@@ -133,7 +133,13 @@ const published: readonly (readonly [ratio: number, inTolerance: number | null, 
 
 function inToleranceRow(ratio: number, published: number, decimals: number): Row {
   const title = `in-tolerance probability at a ratio of ${ratio}, ${unguarded}, %`;
-  return [`worst-in-tolerance-${ratio}`, title, published, decimals, () => 100 * worst(ratio).inToleranceProbability];
+  return [
+    `worst-in-tolerance-${idOf(ratio)}`,
+    title,
+    published,
+    decimals,
+    () => 100 * worst(ratio).inToleranceProbability,
+  ];
 }
 
 const rederived = 'M. Dobbert (2008), table derived anew in a public uncertainty calculator';
@@ -203,14 +209,14 @@ export const managedRiskChecks: readonly Check[] = [
       () => findRoot((ratio) => worst(ratio).consumerRisk - 0.02, 4, 5, { absolute: 1e-12 }),
     ],
     [
-      'two-percent-reliability-0.89',
+      'two-percent-reliability-0-89',
       'worst risk at an observed reliability of 0.89',
       0.019515,
       6,
       () => worstOfReliability(0.89),
     ],
     [
-      'two-percent-reliability-0.88',
+      'two-percent-reliability-0-88',
       'worst risk at an observed reliability of 0.88',
       0.021405,
       6,
