@@ -3,3 +3,4 @@ export * from './report/index.js';
 // units/ has a type of this name too; a script in a page sees neither.
 export type { ParseResult } from './schema/index.js';
 export * from './schema/index.js';
+export { catalogue } from './working/index.js';

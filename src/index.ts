@@ -7,4 +7,15 @@ export * from './procedure/index.js';
 export * from './uncertainty/index.js';
 export * from './units/index.js';
 export * from './waveform/index.js';
-export * from './working/index.js';
+// The catalogue, with a title and the meaning of each symbol, loads from `esu-limits/working`: a calculation has no need of it.
+export {
+  type Formula,
+  type Source,
+  type SourceId,
+  type Standing,
+  type Step,
+  type StepNaming,
+  sources,
+  step,
+  type UnitName,
+} from './working/index.js';

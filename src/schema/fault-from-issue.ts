@@ -1,7 +1,6 @@
 import type * as z from 'zod/mini';
-import type { Fault } from '../checks/index.js';
+import { type Fault, nearName } from '../checks/index.js';
 import { faultOf } from './fault-list.js';
-import { nearName } from './near-name.js';
 import type { IssueDetails } from './parts/report-fault.js';
 import { pathText } from './path-text.js';
 

@@ -1,8 +1,7 @@
 import type * as z from 'zod/mini';
-import type { Fault } from '../checks/index.js';
+import { type Fault, nearName } from '../checks/index.js';
 import { faultsFromIssue } from './fault-from-issue.js';
 import { failure, faultOf, type ParseResult } from './fault-list.js';
-import { nearName } from './near-name.js';
 import { type DocumentName, documentNames, documentVersion } from './parts/header.js';
 import { plainCopy } from './plain-copy.js';
 

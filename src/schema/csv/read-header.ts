@@ -1,7 +1,6 @@
-import type { Fault } from '../../checks/index.js';
+import { type Fault, nearName } from '../../checks/index.js';
 import { type QuantityKind, safeParseQuantity } from '../../units/index.js';
 import { faultOf } from '../fault-list.js';
-import { nearName } from '../near-name.js';
 import { informativeColumns, type ReadingsColumnName, readingsColumns } from './readings-columns.js';
 import { type Delimiter, splitCsv } from './split-csv.js';
 

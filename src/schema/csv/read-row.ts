@@ -1,9 +1,8 @@
-import type { CalculationErrorCode, Fault } from '../../checks/index.js';
+import { type CalculationErrorCode, type Fault, nearName } from '../../checks/index.js';
 import type { Quantity } from '../../circuit/index.js';
 import type { MonitorReading, Phase, Reading } from '../../procedure/index.js';
 import { type QuantityOptions, safeParseQuantity } from '../../units/index.js';
 import { faultOf } from '../fault-list.js';
-import { nearName } from '../near-name.js';
 import { readText } from '../parts/read-quantity.js';
 import { textFault } from '../parts/text.js';
 import type { Header } from './read-header.js';

@@ -1,7 +1,7 @@
 import * as z from 'zod/mini';
+import { nearName } from '../../checks/index.js';
 import { type RuleId, standardRules } from '../../procedure/index.js';
 import { type SourceId, sources } from '../../working/index.js';
-import { nearName } from '../near-name.js';
 import { choice, listed } from '../parts/choice.js';
 import { crossCheck, members, optional } from '../parts/members.js';
 import { fraction } from '../parts/quantity.js';

@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { nearName } from '../near-name.js';
+import { nearName } from '../../checks/index.js';
 import { reporter } from './report-fault.js';
 
 /** One of a few words; the JSON Schema lists them. */

@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
+import { nearName } from '../../checks/index.js';
 import type { Setting, SettingScale } from '../../procedure/index.js';
-import { nearName } from '../near-name.js';
 import { describeForSchema } from './json-schema-notes.js';
 import { finite, items, type Loose } from './members.js';
 import { readText } from './read-quantity.js';
