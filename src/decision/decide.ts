@@ -4,6 +4,7 @@ import { distanceToLowerFormula, distanceToUpperFormula } from '../working/formu
 import { type Step, step } from '../working/index.js';
 import { distributionOf, priorAssumptions } from './assumptions.js';
 import { type Conformance, conformanceIn } from './conformance-probability.js';
+import { type DecisionWord, decisionWord, isWithin } from './decision-word.js';
 import { type AcceptanceOptions, explainAcceptanceBand } from './explain-acceptance-band.js';
 import { type GlobalRisk, globalRisk } from './global-risk.js';
 import { type MeasurementUncertainty, requireAbsolute, spreadOf } from './measurement.js';
@@ -22,9 +23,6 @@ export interface DecisionInput extends MeasurementUncertainty, AcceptanceOptions
   /** What is known of the quantity before it is measured, for the global risks; that of the rule where it has one. */
   readonly prior?: Prior;
 }
-
-/** `accept` or `reject`; of the rule `non-binary` one of the four statements of ILAC-G8:2019. */
-export type DecisionWord = 'accept' | 'reject' | 'pass' | 'conditional-pass' | 'conditional-fail' | 'fail';
 
 /** A decision, with rule, limits, probability, risks and assumptions. */
 export interface Decision {
@@ -60,7 +58,7 @@ export interface Decision {
  * @param input Tolerance, value, uncertainty, rule; prior, resolution and unit where there are such
  * @returns Decision, acceptance limits, conformance probability, risks, assumptions, steps
  * @throws CalculationError `not-a-number`, `band-reversed`, `no-limits`, `negative`, `not-positive`, `not-a-fraction`,
- * `out-of-range`, `missing-member`, `wrong-count`, `contradiction`, `unknown-choice`
+ * `out-of-range`, `missing-member`, `wrong-count`, `contradiction`, `unknown-choice`, `result-out-of-range`
  * @source JCGM 106:2012, clauses 7 to 9; ILAC-G8:09/2019, 4.2
  * @example
  * ```ts
@@ -86,8 +84,11 @@ export function decide(input: DecisionInput): Decision {
   const u = spread.isRelative ? spread.u * Math.abs(value) : spread.u;
   const options = input.resolution === undefined ? { unit } : { unit, resolution: input.resolution };
   const limits = explainAcceptanceBand(tolerance, rule, input, options);
-  const decision = wordFor(value, tolerance, limits.acceptance, limits.failing);
-  const conformance = conformanceIn(rangeOf(tolerance), value, u, spread.tails);
+  const decision = decisionWord(value, { ...limits, tolerance });
+  // An exact value that is on a limit but for rounding conforms, as it is accepted.
+  const { from, to } = rangeOf(tolerance);
+  const judged = u === 0 && isWithin(tolerance, value) ? Math.min(to, Math.max(from, value)) : value;
+  const conformance = conformanceIn({ from, to }, judged, u, spread.tails);
   const isFavourable = decision === 'accept' || decision === 'pass' || decision === 'conditional-pass';
   const prior = input.prior ?? (rule.kind === 'global-consumer-risk' ? rule.prior : undefined);
   const { acceptance, failing, guardBand, warnings } = limits;
@@ -120,23 +121,6 @@ export function decide(input: DecisionInput): Decision {
     warnings,
     working: [...limits.working, ...distancesOf(tolerance, value, u)],
   };
-}
-
-function wordFor(value: number, tolerance: Band, acceptance: Band | null, failing: Band | undefined): DecisionWord {
-  const isAccepted = acceptance !== null && isWithin(acceptance, value);
-  if (failing === undefined) return isAccepted ? 'accept' : 'reject';
-  if (isAccepted) return 'pass';
-  if (isWithin(tolerance, value)) return 'conditional-pass';
-  return isWithin(failing, value) ? 'conditional-fail' : 'fail';
-}
-
-/** Inside a band, limits included; binary fractions of a reading that is meant to be on a limit do not put it outside. */
-function isWithin({ lower, upper }: Band, value: number): boolean {
-  const isBeyond = (excess: number, limit: number) => excess > 1e-12 * Math.max(Math.abs(limit), Math.abs(value));
-  return !(
-    (lower !== undefined && isBeyond(lower - value, lower)) ||
-    (upper !== undefined && isBeyond(value - upper, upper))
-  );
 }
 
 function distancesOf({ lower, upper }: Band, y: number, u: number): Step[] {

@@ -1,7 +1,8 @@
 export { acceptanceBand } from './acceptance-band.js';
 export { type Capability, capability } from './capability.js';
 export { type Conformance, type ConformanceOptions, conformanceProbability } from './conformance-probability.js';
-export { type Decision, type DecisionInput, type DecisionWord, decide } from './decide.js';
+export { type Decision, type DecisionInput, decide } from './decide.js';
+export { type DecisionLimits, type DecisionWord, decisionWord } from './decision-word.js';
 export { type EnNumber, type EnNumberInput, enNumber } from './en-number.js';
 export { type AcceptanceLimits, type AcceptanceOptions, explainAcceptanceBand } from './explain-acceptance-band.js';
 export { type GlobalRisk, type GlobalRiskInput, globalRisk } from './global-risk.js';
