@@ -10,14 +10,14 @@ import type { DecisionRule } from './rule.js';
  * A limit that is absent stays absent. With a resolution the limits are rounded inward, under every rule: a reading on
  * the instrument's own steps is accepted or not as before.
  *
- * @param toleranceBand Tolerance limits; one may be absent
+ * @param band Tolerance limits; one may be absent
  * @param rule How the acceptance limits follow
  * @param uncertainty Uncertainty of the measurement; not needed for simple acceptance
  * @param options Resolution of the instrument
  * @returns Acceptance limits: readings inside are accepted, limits included
  * @throws CalculationError `acceptance-empty` (no reading can be accepted), `not-a-number`, `band-reversed`, `no-limits`,
  * `negative`, `not-positive`, `not-a-fraction`, `out-of-range`, `missing-member`, `wrong-count`, `contradiction`,
- * `unknown-choice`
+ * `unknown-choice`, `result-out-of-range`
  * @source JCGM 106:2012, clause 8; ILAC-G8:09/2019, 4.2
  * @accuracy Of a specific risk: limits good to 1e-14 of the standard uncertainty; of a global risk: the risk at the limits
  * is the stated one within 1e-12
@@ -32,13 +32,13 @@ import type { DecisionRule } from './rule.js';
  * ```
  */
 export function acceptanceBand(
-  toleranceBand: Band,
+  band: Band,
   rule: DecisionRule,
   uncertainty: MeasurementUncertainty = {},
   options: AcceptanceOptions = {},
 ): Band {
   return (
-    explainAcceptanceBand(toleranceBand, rule, uncertainty, options).acceptance ??
-    fail('acceptance-empty', 'toleranceBand', toleranceBand, 'is too narrow for the rule and the uncertainty')
+    explainAcceptanceBand(band, rule, uncertainty, options).acceptance ??
+    fail('acceptance-empty', 'band', band, 'is too narrow for the rule and the uncertainty')
   );
 }

@@ -1,5 +1,5 @@
 import { type Band, checkBand } from '../band/index.js';
-import { fail, requireFinite, requirePositive } from '../checks/index.js';
+import { fail, requireFinite, requirePositive, requireResult } from '../checks/index.js';
 
 /** How a spread fits into its tolerance. */
 export interface Capability {
@@ -20,7 +20,7 @@ export interface Capability {
  * @param mean Mean of the values, in the unit of the band
  * @param standardDeviation Their standard deviation, greater than 0
  * @returns C_pk, and C_p with two limits
- * @throws CalculationError `not-a-number`, `not-positive`, `band-reversed`, `no-limits`
+ * @throws CalculationError `not-a-number`, `not-positive`, `band-reversed`, `no-limits`, `result-out-of-range`
  * @source NIST/SEMATECH e-Handbook of Statistical Methods, 6.1.6
  * @example
  * ```ts
@@ -34,12 +34,12 @@ export function capability(band: Band, mean: number, standardDeviation: number):
   const { lower, upper } = checkBand(band);
   requireFinite(mean, 'mean');
   const three = 3 * requirePositive(standardDeviation, 'standardDeviation');
-  const below = lower === undefined ? undefined : (mean - lower) / three;
-  const above = upper === undefined ? undefined : (upper - mean) / three;
+  const below = lower === undefined ? undefined : requireResult((mean - lower) / three, 'lower');
+  const above = upper === undefined ? undefined : requireResult((upper - mean) / three, 'upper');
   if (below === undefined && above === undefined) fail('no-limits', 'band', band, 'must have a limit');
   return {
     cpk: Math.min(below ?? Number.POSITIVE_INFINITY, above ?? Number.POSITIVE_INFINITY),
-    ...(lower === undefined || upper === undefined ? {} : { cp: (upper - lower) / (2 * three) }),
+    ...(lower === undefined || upper === undefined ? {} : { cp: requireResult((upper - lower) / (2 * three), 'cp') }),
     ...(below === undefined ? {} : { lower: below }),
     ...(above === undefined ? {} : { upper: above }),
   };

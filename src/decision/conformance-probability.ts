@@ -72,5 +72,6 @@ export function conformanceIn({ from, to }: Range, value: number, u: number, tai
   const high = (to - value) / u;
   const below = tails.above(-low);
   const above = tails.above(high);
-  return { conforming: tails.between(low, high), nonconforming: Math.min(1, below + above), below, above };
+  // Rounding may leave a sum of two parts a little above 1.
+  return { conforming: Math.min(1, tails.between(low, high)), nonconforming: Math.min(1, below + above), below, above };
 }

@@ -1,5 +1,5 @@
 import { type Band, checkBand, explainRoundBand } from '../band/index.js';
-import { fail, requireNonNegative, requirePositive, type Warning } from '../checks/index.js';
+import { fail, requireNonNegative, requirePositive, requireResult, type Warning } from '../checks/index.js';
 import {
   acceptanceLowerFormula,
   acceptanceLowerRelativeFormula,
@@ -36,7 +36,7 @@ export interface AcceptanceLimits {
 /**
  * `acceptanceBand` with its working. Where no reading can be accepted the result says so, and there is no error.
  *
- * @param toleranceBand Tolerance limits; one may be absent
+ * @param band Tolerance limits; one may be absent
  * @param rule How the acceptance limits follow
  * @param uncertainty Uncertainty of the measurement; not needed for simple acceptance
  * @param options Resolution of the instrument, unit
@@ -54,14 +54,14 @@ export interface AcceptanceLimits {
  * ```
  */
 export function explainAcceptanceBand(
-  toleranceBand: Band,
+  band: Band,
   rule: DecisionRule,
   uncertainty: MeasurementUncertainty = {},
   { resolution, unit = 'any' }: AcceptanceOptions = {},
 ): AcceptanceLimits {
-  const tolerance = checkBand(toleranceBand, 'toleranceBand');
+  const tolerance = checkBand(band, 'band');
   if (tolerance.lower === undefined && tolerance.upper === undefined) {
-    fail('no-limits', 'toleranceBand', tolerance, 'must have a limit');
+    fail('no-limits', 'band', tolerance, 'must have a limit');
   }
   if (resolution !== undefined) requirePositive(resolution, 'resolution');
   let spread: Spread | undefined;
@@ -77,15 +77,15 @@ export function explainAcceptanceBand(
   const limits = limitsOf(tolerance, guards, unit, resolution, 'acceptance');
   const outer: GuardBands = { ...guards, lower: -guards.lower, upper: -guards.upper };
   const failing = rule.kind === 'non-binary' ? limitsOf(tolerance, outer, unit, resolution, 'failing') : undefined;
-  const { lower, upper } = limits.band;
-  const isEmpty = guards.isEmpty || (lower !== undefined && upper !== undefined && lower > upper);
+  const acceptance = guards.isEmpty ? null : closed(limits.band);
   const warnings = [...guards.warnings];
-  if (isEmpty)
+  if (acceptance === null) {
     warnings.push({ code: 'acceptance-empty', message: 'The guard bands leave no reading that is accepted.' });
+  }
   return {
-    acceptance: isEmpty ? null : limits.band,
+    acceptance,
     ...(failing === undefined ? {} : { failing: failing.band }),
-    guardBand: isEmpty ? null : widthsOf(tolerance, limits.band),
+    guardBand: acceptance === null ? null : widthsOf(tolerance, acceptance),
     assumptions: assumptionsOf(rule, spread),
     warnings,
     working: [...guards.working, ...(guards.isEmpty ? [] : limits.working), ...(failing?.working ?? [])],
@@ -104,7 +104,8 @@ function limitsOf(
   const letter = what === 'acceptance' ? 'A' : 'F';
   const moved = (side: 'lower' | 'upper', limit: number): number => {
     const w = guards[side];
-    const value = guards.isRelative ? relative(side, limit, w) : side === 'lower' ? limit + w : limit - w;
+    const shifted = guards.isRelative ? relative(side, limit, w) : side === 'lower' ? limit + w : limit - w;
+    const value = requireResult(shifted, `${what}.${side}`);
     const naming = { unit, symbol: `${letter}_${side === 'lower' ? 'L' : 'U'}` };
     const label = what === 'acceptance' ? `${side} acceptance limit` : `${side} limit of failing`;
     if (side === 'lower') {
@@ -123,9 +124,21 @@ function limitsOf(
   return { band: upper === undefined ? low : { ...low, upper: moved('upper', upper) }, working };
 }
 
+/**
+ * A band whose limits may have met: `null` where they have crossed. Limits that lie on one value but for rounding accept
+ * that value alone.
+ */
+function closed(band: Band): Band | null {
+  const { lower, upper } = band;
+  if (lower === undefined || upper === undefined || lower <= upper) return band;
+  if (lower - upper > 1e-12 * Math.max(Math.abs(lower), Math.abs(upper))) return null;
+  const middle = upper + (lower - upper) / 2;
+  return { lower: middle, upper: middle };
+}
+
 /** The value y whose distance from the limit is w·y. */
 function relative(side: 'lower' | 'upper', limit: number, w: number): number {
-  requireNonNegative(limit, `toleranceBand.${side}`);
+  requireNonNegative(limit, `band.${side}`);
   const divisor = side === 'lower' ? 1 - w : 1 + w;
   if (divisor > 0) return limit / divisor;
   return fail(

@@ -93,8 +93,8 @@ function ofSpecificRisk(
 ): GuardBands {
   const empty = { lower: 0, upper: 0, isRelative, isEmpty: true, working: [], warnings: [] };
   if (isRelative) {
-    if (Number.isFinite(from)) requireNonNegative(from, 'toleranceBand.lower');
-    if (Number.isFinite(to)) requireNonNegative(to, 'toleranceBand.upper');
+    if (Number.isFinite(from)) requireNonNegative(from, 'band.lower');
+    if (Number.isFinite(to)) requireNonNegative(to, 'band.upper');
   }
   if (u === 0) return { ...empty, isEmpty: false };
   const isSingle = !(Number.isFinite(from) && Number.isFinite(to));
@@ -146,5 +146,5 @@ function ofUncertaintyRatio(band: Band, rule: UncertaintyRatioRule, spread: Spre
   } else if (ratio >= 1) {
     working.push(step(rootSumSquareFormula, 'guard band', { TUR: ratio, U }, width, naming));
   }
-  return { lower: width, upper: width, isRelative: false, isEmpty: width > ratio * U, working, warnings };
+  return { lower: width, upper: width, isRelative: false, isEmpty: width > ratio * U * (1 + 1e-12), working, warnings };
 }

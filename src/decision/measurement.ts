@@ -1,4 +1,4 @@
-import { fail, requireNonNegative, requirePositive } from '../checks/index.js';
+import { fail, requireFraction, requireNonNegative, requirePositive, requireResult } from '../checks/index.js';
 import type { DegreesOfFreedom } from '../uncertainty/index.js';
 import { type Tails, tailsOf } from './tails.js';
 
@@ -6,7 +6,7 @@ import { type Tails, tailsOf } from './tails.js';
 export interface MeasurementUncertainty {
   /** Standard uncertainty, in the unit of the band, 0 or more. */
   readonly standardUncertainty?: number;
-  /** Standard uncertainty as a fraction of the value, in place of `standardUncertainty`: it then follows the value. */
+  /** Standard uncertainty as a fraction of the value, at most 1, in place of `standardUncertainty`: it then follows the value. */
   readonly relativeStandardUncertainty?: number;
   /** Expanded uncertainty, in the unit of the band; with `coverageFactor` it takes the place of the standard one. */
   readonly expandedUncertainty?: number;
@@ -36,11 +36,11 @@ export function spreadOf(measurement: MeasurementUncertainty): Spread {
   if (coverageFactor !== undefined) requirePositive(coverageFactor, 'coverageFactor');
   const rest = { tails, degreesOfFreedom };
   if (relativeStandardUncertainty !== undefined) {
-    requireNonNegative(relativeStandardUncertainty, 'relativeStandardUncertainty');
+    requireFraction(relativeStandardUncertainty, 'relativeStandardUncertainty');
     if (standardUncertainty !== undefined || expandedUncertainty !== undefined) {
       fail('contradiction', 'relativeStandardUncertainty', relativeStandardUncertainty, 'must stand alone or with k');
     }
-    const expanded = coverageFactor === undefined ? undefined : coverageFactor * relativeStandardUncertainty;
+    const expanded = expandedBy(coverageFactor, relativeStandardUncertainty);
     return { u: relativeStandardUncertainty, isRelative: true, expanded, ...rest };
   }
   if (standardUncertainty === undefined) {
@@ -48,15 +48,27 @@ export function spreadOf(measurement: MeasurementUncertainty): Spread {
       const needed = 'must be given, or the expanded uncertainty with its coverage factor';
       return fail('missing-member', 'standardUncertainty', standardUncertainty, needed);
     }
-    return { u: expandedUncertainty / coverageFactor, isRelative: false, expanded: expandedUncertainty, ...rest };
+    const u = requireResult(expandedUncertainty / coverageFactor, 'standardUncertainty');
+    return { u, isRelative: false, expanded: expandedUncertainty, ...rest };
   }
   requireNonNegative(standardUncertainty, 'standardUncertainty');
   if (expandedUncertainty !== undefined && coverageFactor !== undefined) {
     fail('wrong-count', 'coverageFactor', coverageFactor, 'must be left out: U and u are given, and k is their ratio');
   }
-  const expanded =
-    expandedUncertainty ?? (coverageFactor === undefined ? undefined : coverageFactor * standardUncertainty);
+  if (expandedUncertainty !== undefined && (expandedUncertainty === 0) !== (standardUncertainty === 0)) {
+    fail(
+      'contradiction',
+      'expandedUncertainty',
+      expandedUncertainty,
+      'must be 0 where the standard one is, and only there',
+    );
+  }
+  const expanded = expandedUncertainty ?? expandedBy(coverageFactor, standardUncertainty);
   return { u: standardUncertainty, isRelative: false, expanded, ...rest };
+}
+
+function expandedBy(coverageFactor: number | undefined, u: number): number | undefined {
+  return coverageFactor === undefined ? undefined : requireResult(coverageFactor * u, 'expandedUncertainty');
 }
 
 /** The expanded uncertainty, which this rule needs. */
@@ -67,7 +79,7 @@ export function requireExpanded({ expanded }: Spread): number {
       'missing-member',
       'coverageFactor',
       expanded,
-      'must be given, or the expanded uncertainty: this rule uses U = k\u00b7u',
+      'must be given, or the expanded uncertainty: this rule uses U = k·u',
     )
   );
 }

@@ -10,7 +10,7 @@ export interface ReliabilityOptions {
    * Left out, the reliability is that of the items themselves.
    */
   readonly observedWith?: number;
-  /** Mean of the items, in the unit of the band, inside the limit; needed where there is one limit only. */
+  /** Mean of the items, in the unit of the band, inside the limit; only where there is one limit, and needed there. */
   readonly mean?: number;
 }
 
@@ -25,7 +25,7 @@ export interface ReliabilityOptions {
  * @param options Uncertainty of the observation; mean, for a single limit
  * @returns A normal prior
  * @throws CalculationError `not-a-number`, `not-a-fraction`, `out-of-range`, `not-positive`, `negative`, `no-limits`,
- * `missing-member`, `contradiction` (the uncertainty alone spreads more than was observed)
+ * `missing-member`, `contradiction` (a mean beside two limits; the uncertainty alone spreads more than was observed)
  * @source Definition
  * @example
  * ```ts
@@ -45,6 +45,9 @@ export function priorFromReliability(
   const isTwoSided = lower !== undefined && upper !== undefined;
   const outside = isTwoSided ? (1 - inToleranceProbability) / 2 : 1 - inToleranceProbability;
   const z = normalUpperQuantile(requireOutside(outside, inToleranceProbability));
+  if (isTwoSided && mean !== undefined) {
+    fail('contradiction', 'mean', mean, 'must be left out: with two limits the items lie about the middle');
+  }
   const centre = isTwoSided ? lower + (upper - lower) / 2 : mean;
   const limit = upper ?? lower;
   if (limit === undefined) return fail('no-limits', 'band', band, 'must have a limit');

@@ -32,7 +32,8 @@ export interface TwoPercentAnswer {
 /**
  * The 2 % rule: whether the probability of a false accept is at most 2 %.
  *
- * The risk counts all items, not a single reading. Without knowledge of the items it is taken at its worst.
+ * The risk counts all items, not a single reading. Without knowledge of the items it is taken at its worst. A risk that
+ * is at the limit but for rounding, 1e-11 of it, holds: so does that of limits which were derived to have it.
  *
  * @param question Tolerance limits, acceptance limits, standard uncertainty, prior
  * @returns The risk, and whether it stays below the limit
@@ -56,5 +57,11 @@ export function twoPercentRule(question: TwoPercentQuestion): TwoPercentAnswer {
       ? worstConsumerRisk({ band, acceptance, standardUncertainty })
       : { prior, consumerRisk: globalRisk({ band, acceptance, prior, standardUncertainty }).consumerRisk };
   const { consumerRisk } = found;
-  return { holds: consumerRisk <= limit, consumerRisk, limit, prior: found.prior, isWorstCase: prior === undefined };
+  return {
+    holds: consumerRisk <= limit * (1 + 1e-11),
+    consumerRisk,
+    limit,
+    prior: found.prior,
+    isWorstCase: prior === undefined,
+  };
 }

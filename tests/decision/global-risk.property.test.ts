@@ -1,42 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { conformanceProbability, globalRisk } from '../../src/decision/index.js';
+import { globalRisk } from '../../src/decision/index.js';
 import { integrate, normalDensity, normalInterval, normalSurvival } from '../../src/numeric/index.js';
-
-const real = (min: number, max: number): fc.Arbitrary<number> => fc.double({ min, max, noNaN: true });
-
-describe('conformance probability', () => {
-  it('and its complement add to 1, both between 0 and 1', () => {
-    fc.assert(
-      fc.property(real(-10, 10), real(0.01, 10), real(-20, 20), real(1e-3, 10), (lower, width, value, u) => {
-        const { conforming, nonconforming } = conformanceProbability({ lower, upper: lower + width }, value, u);
-        expect(conforming).toBeGreaterThanOrEqual(0);
-        expect(nonconforming).toBeLessThanOrEqual(1);
-        expect(conforming + nonconforming).toBeCloseTo(1, 14);
-      }),
-    );
-  });
-
-  it('keeps the digits of a small risk', () => {
-    const { conforming, nonconforming } = conformanceProbability({ upper: 10 }, 0, 1);
-    expect(conforming).toBe(1);
-    // Upper tail of the normal distribution at 10: 7.6198530241605e-24
-    expect(nonconforming / 7.6198530241605e-24).toBeCloseTo(1, 12);
-  });
-
-  it('is a step at an uncertainty of 0, limits included', () => {
-    expect(conformanceProbability({ upper: 1 }, 1, 0).conforming).toBe(1);
-    expect(conformanceProbability({ upper: 1 }, 1.0000001, 0).conforming).toBe(0);
-  });
-
-  it.each([
-    [() => conformanceProbability({ lower: 2, upper: 1 }, 1, 1), 'band-reversed'],
-    [() => conformanceProbability({ upper: 1 }, 1, -1), 'negative'],
-    [() => conformanceProbability({ upper: 1 }, Number.NaN, 1), 'not-a-number'],
-  ])('%s', (work, code) => {
-    expect(work).toThrow(expect.objectContaining({ code }));
-  });
-});
+import { real } from './generators.js';
 
 describe('global risk', () => {
   it('agrees with an adaptive quadrature of the definition', () => {
