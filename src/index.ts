@@ -3,6 +3,7 @@ export * from './checks/index.js';
 export * from './circuit/index.js';
 export * from './curve/index.js';
 export * from './decision/index.js';
+export * from './leakage/index.js';
 export * from './procedure/index.js';
 export * from './uncertainty/index.js';
 export * from './units/index.js';

@@ -184,6 +184,30 @@ export const codeList = {
     cause: 'A rule would put acceptance limits outside the tolerance; they stay at the tolerance limits.',
     remedy: 'Nothing to do: simple acceptance already holds what the rule promises.',
   },
+  'limit-from-memory': {
+    cause: 'A limit was recalled and not read in the standard.',
+    remedy: 'Check your copy of the standard, or state the limit with its source.',
+  },
+  'limit-looser': {
+    cause: 'A stated limit is looser than the one that is known for the arrangement.',
+    remedy: 'Check the source of the stated limit: it governs as stated.',
+  },
+  'exemption-possible': {
+    cause: 'A generator rated at 50 W or less is exempt from some clauses of the standard.',
+    remedy: 'Look up whether the clause applies; the limit is used here all the same.',
+  },
+  'resistor-off-nominal': {
+    cause: 'A test resistor is further from its nominal value than the standard is recalled to permit.',
+    remedy: 'Use a resistor nearer to its nominal value, or take the conversion as an estimate.',
+  },
+  'source-unknown': {
+    cause: 'Nothing says what the leakage comes through, and the measuring resistor is not of its nominal value.',
+    remedy: 'Nothing to do: the highest leakage that any path could give is used. State the path for a closer value.',
+  },
+  'frequency-outside': {
+    cause: 'A frequency lies outside the range for which a limit is stated.',
+    remedy: 'Measure at a frequency inside the range that the message states.',
+  },
   'expression-refused': {
     cause:
       'An expression cannot be read, or uses something outside the closed list of functions, operators and symbols.',

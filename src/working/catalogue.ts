@@ -4,6 +4,7 @@ import * as circuitFormulas from './formulas/circuit.js';
 import * as circuitEffectsFormulas from './formulas/circuit-effects.js';
 import * as curveFormulas from './formulas/curve.js';
 import * as decisionFormulas from './formulas/decision.js';
+import * as leakageFormulas from './formulas/leakage.js';
 import * as procedureFormulas from './formulas/procedure.js';
 import * as waveformFormulas from './formulas/waveform.js';
 import { bandProse } from './prose/band.js';
@@ -11,6 +12,7 @@ import { circuitProse } from './prose/circuit.js';
 import { circuitEffectsProse } from './prose/circuit-effects.js';
 import { curveProse } from './prose/curve.js';
 import { decisionProse } from './prose/decision.js';
+import { leakageProse } from './prose/leakage.js';
 import { procedureProse } from './prose/procedure.js';
 import type { Prose } from './prose/prose.js';
 import { waveformProse } from './prose/waveform.js';
@@ -44,5 +46,6 @@ export const catalogue: readonly CatalogueEntry[] = /* @__PURE__ */ (() => [
   ...entriesOf('circuit', circuitEffectsFormulas, circuitEffectsProse),
   ...entriesOf('waveform', waveformFormulas, waveformProse),
   ...entriesOf('decision', decisionFormulas, decisionProse),
+  ...entriesOf('leakage', leakageFormulas, leakageProse),
   ...entriesOf('procedure', procedureFormulas, procedureProse),
 ])();

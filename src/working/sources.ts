@@ -30,6 +30,17 @@ export const sources = {
     standing: 'from memory',
     note: 'From memory: check your copy of the standard.',
   },
+  'is-7583': {
+    title: 'IS 7583:1991, HF surgical equipment, aligned with IEC 601-2-2:1982',
+    standing: 'published',
+    note: 'Measuring resistor and load of the HF leakage measurement, 200 \u03a9 each.',
+  },
+  'icnirp-2010': {
+    title:
+      'ICNIRP, Guidelines for limiting exposure to time-varying electric and magnetic fields (1 Hz to 100 kHz), Health Physics 99 (2010)',
+    standing: 'secondary',
+    note: 'Reference levels for contact currents, 100 kHz to 10 MHz, as reproduced in a textbook.',
+  },
   'fritsch-carlson-1980': {
     title: 'F. N. Fritsch and R. E. Carlson, Monotone piecewise cubic interpolation, SIAM J. Numer. Anal. 17 (1980)',
     standing: 'secondary',

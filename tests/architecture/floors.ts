@@ -12,6 +12,7 @@ export const floors: Readonly<Record<string, number>> = {
   decision: 3,
   monitor: 3,
   leakage: 3,
+  electrode: 3,
   model: 3,
   procedure: 4,
   schema: 5,

@@ -4,6 +4,7 @@ import type { Check } from './check.js';
 import { circuitChecks } from './circuit.checks.js';
 import { curveChecks } from './curve.checks.js';
 import { decisionChecks } from './decision.checks.js';
+import { leakageChecks } from './leakage.checks.js';
 import { modelChecks } from './model.checks.js';
 import { numericChecks } from './numeric.checks.js';
 import { procedureChecks } from './procedure.checks.js';
@@ -24,4 +25,5 @@ export const checks: readonly Check[] = [
   ...procedureChecks,
   ...decisionChecks,
   ...modelChecks,
+  ...leakageChecks,
 ];
