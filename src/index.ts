@@ -4,6 +4,7 @@ export * from './circuit/index.js';
 export * from './curve/index.js';
 export * from './decision/index.js';
 export * from './leakage/index.js';
+export * from './monitor/index.js';
 export * from './procedure/index.js';
 export * from './uncertainty/index.js';
 export * from './units/index.js';

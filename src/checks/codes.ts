@@ -180,6 +180,10 @@ export const codeList = {
     cause: 'The guard bands leave no reading that could be accepted.',
     remedy: 'Measure with less uncertainty, use a smaller guard band or a finer resolution, or choose another rule.',
   },
+  'rule-not-applicable': {
+    cause: 'The decision rule of the plan cannot be applied at this point, or nothing is stated of the uncertainty.',
+    remedy: "Complete the bench's statement of accuracy, or choose a rule that the limits of the point allow.",
+  },
   'guard-band-clamped': {
     cause: 'A rule would put acceptance limits outside the tolerance; they stay at the tolerance limits.',
     remedy: 'Nothing to do: simple acceptance already holds what the rule promises.',
@@ -207,6 +211,10 @@ export const codeList = {
   'frequency-outside': {
     cause: 'A frequency lies outside the range for which a limit is stated.',
     remedy: 'Measure at a frequency inside the range that the message states.',
+  },
+  'hysteresis-too-wide': {
+    cause: 'The hysteresis of a monitor leaves no resistance that would end its alarm.',
+    remedy: 'Check the hysteresis against the limits: it is in ohms, that of a rise a fraction of the baseline.',
   },
   'expression-refused': {
     cause:

@@ -5,6 +5,7 @@ import * as circuitEffectsFormulas from './formulas/circuit-effects.js';
 import * as curveFormulas from './formulas/curve.js';
 import * as decisionFormulas from './formulas/decision.js';
 import * as leakageFormulas from './formulas/leakage.js';
+import * as monitorFormulas from './formulas/monitor.js';
 import * as procedureFormulas from './formulas/procedure.js';
 import * as waveformFormulas from './formulas/waveform.js';
 import { bandProse } from './prose/band.js';
@@ -13,6 +14,7 @@ import { circuitEffectsProse } from './prose/circuit-effects.js';
 import { curveProse } from './prose/curve.js';
 import { decisionProse } from './prose/decision.js';
 import { leakageProse } from './prose/leakage.js';
+import { monitorProse } from './prose/monitor.js';
 import { procedureProse } from './prose/procedure.js';
 import type { Prose } from './prose/prose.js';
 import { waveformProse } from './prose/waveform.js';
@@ -47,5 +49,6 @@ export const catalogue: readonly CatalogueEntry[] = /* @__PURE__ */ (() => [
   ...entriesOf('waveform', waveformFormulas, waveformProse),
   ...entriesOf('decision', decisionFormulas, decisionProse),
   ...entriesOf('leakage', leakageFormulas, leakageProse),
+  ...entriesOf('monitor', monitorFormulas, monitorProse),
   ...entriesOf('procedure', procedureFormulas, procedureProse),
 ])();

@@ -1,0 +1,65 @@
+import type { Formula } from '../formula.js';
+
+/** Formulas of the room monitor/. */
+export const seenFormula = {
+  id: 'monitor-seen',
+  symbol: 'R_seen',
+  expression: 'R + R_s',
+  unit: 'ohm',
+  inputs: { R: 'ohm', R_s: 'ohm' },
+  source: 'ohm-joule',
+} as const satisfies Formula;
+
+export const riseLimitFormula = {
+  id: 'monitor-rise-limit',
+  symbol: 'R_rise',
+  expression: 'max(b, f) * (1 + r)',
+  unit: 'ohm',
+  inputs: { b: 'ohm', f: 'ohm', r: '1' },
+  source: 'maker-sheet',
+} as const satisfies Formula;
+
+export const riseReleaseFormula = {
+  id: 'monitor-rise-release',
+  symbol: 'R_release',
+  expression: 'max(b, f) * (1 + r - h)',
+  unit: 'ohm',
+  inputs: { b: 'ohm', f: 'ohm', r: '1', h: '1' },
+  source: 'maker-sheet',
+} as const satisfies Formula;
+
+export const upperReleaseFormula = {
+  id: 'monitor-upper-release',
+  symbol: 'R_release',
+  expression: 'T - h',
+  unit: 'ohm',
+  inputs: { T: 'ohm', h: 'ohm' },
+  source: 'maker-sheet',
+} as const satisfies Formula;
+
+export const lowerReleaseFormula = {
+  id: 'monitor-lower-release',
+  symbol: 'R_release',
+  expression: 'T + h',
+  unit: 'ohm',
+  inputs: { T: 'ohm', h: 'ohm' },
+  source: 'maker-sheet',
+} as const satisfies Formula;
+
+export const alarmTimeFormula = {
+  id: 'monitor-alarm-time',
+  symbol: 't_alarm',
+  expression: 't + d',
+  unit: 's',
+  inputs: { t: 's', d: 's' },
+  source: 'maker-sheet',
+} as const satisfies Formula;
+
+export const trackedBaselineFormula = {
+  id: 'monitor-tracked-baseline',
+  symbol: 'b',
+  expression: 'R_seen + (b_0 - R_seen) * exp(-t / tau)',
+  unit: 'ohm',
+  inputs: { R_seen: 'ohm', b_0: 'ohm', t: 's', tau: 's' },
+  source: 'definition',
+} as const satisfies Formula;

@@ -1,0 +1,63 @@
+import type { Prose } from './prose.js';
+
+const meanings = {
+  R: 'resistance that is set or connected',
+  R_s: 'resistance of lead and fixture in series',
+  R_seen: 'resistance that the monitor sees',
+  b: 'baseline',
+  f: 'floor of the baseline; 0 where there is none',
+  r: 'rise over the baseline that alarms',
+  R_release: 'resistance at which the alarm ends',
+  T: 'limit of the accepted resistance',
+  h: 'hysteresis',
+};
+
+/** Prose of the formulas of monitor/, by formula identifier. */
+export const monitorProse: Readonly<Record<string, Prose>> = {
+  'monitor-seen': {
+    title: 'Resistance that the monitor sees',
+    meanings: { R_seen: meanings.R_seen, R: meanings.R, R_s: meanings.R_s },
+  },
+  'monitor-rise-limit': {
+    title: 'Limit of a rise over the baseline',
+    meanings: { R_rise: 'highest accepted resistance', b: meanings.b, f: meanings.f, r: meanings.r },
+  },
+  'monitor-rise-release': {
+    title: 'Resistance at which an alarm of a rise ends',
+    meanings: {
+      R_release: meanings.R_release,
+      b: meanings.b,
+      f: meanings.f,
+      r: meanings.r,
+      h: 'hysteresis, as a fraction of the baseline; 0 where none is stated',
+    },
+  },
+  'monitor-upper-release': {
+    title: 'Resistance at which an alarm of the upper limit ends',
+    meanings: { R_release: meanings.R_release, T: 'upper limit', h: `${meanings.h}; 0 where none is stated` },
+  },
+  'monitor-lower-release': {
+    title: 'Resistance at which an alarm of the lower limit ends',
+    meanings: { R_release: meanings.R_release, T: 'lower limit', h: `${meanings.h}; 0 where none is stated` },
+  },
+  'monitor-alarm-time': {
+    title: 'Time at which an alarm begins',
+    meanings: {
+      t_alarm: 'beginning of the alarm',
+      t: 'time at which the limit is passed',
+      d: 'alarm delay; 0 where none is stated',
+    },
+    note: 'When the resistance stays outside without a break.',
+  },
+  'monitor-tracked-baseline': {
+    title: 'Baseline that follows with a time constant',
+    meanings: {
+      b: 'baseline after the time',
+      R_seen: meanings.R_seen,
+      b_0: 'baseline before',
+      t: 'time for which the resistance holds',
+      tau: 'time constant',
+    },
+    note: 'Only while the resistance is accepted and no alarm stands.',
+  },
+};
