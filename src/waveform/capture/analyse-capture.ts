@@ -9,13 +9,9 @@ import {
 } from '../../checks/index.js';
 import type { Capture, CaptureAnalysis, ChannelFigures, ConverterRange, Samples } from './capture.js';
 import { clippingWarning, samplingWarnings, windowWarnings } from './capture-warnings.js';
-import type { ChannelSums, Channels } from './channel-sums.js';
-import { type Carrier, findCarrier } from './find-carrier.js';
-import { type ChannelScan, scanChannel } from './scan-channel.js';
-import { sumAll, sumBursts, sumCycles, sumRecord, type WindowSums } from './sum-window.js';
-
-/** Cycles of quiet that make a pause. */
-const pauseCycles = 1.25;
+import type { ChannelSums } from './channel-sums.js';
+import { type ChannelScan, scanChannels } from './scan-channels.js';
+import { type SummedCapture, sumRecord, sumWindow, type WindowSums } from './sum-window.js';
 
 /**
  * Figures of a capture of voltage, current or both: rms and power over whole bursts, or over whole cycles of a
@@ -44,34 +40,34 @@ const pauseCycles = 1.25;
 export function analyseCapture(capture: Capture): CaptureAnalysis {
   const checked = requireCapture(capture);
   const { voltage, current, count, sampleInterval, threshold } = checked;
-  const scanV = voltage && scanChannel(voltage, count, 'voltage');
-  const scanI = current && scanChannel(current, count, 'current');
-  const detecting = (voltage ?? current) as Samples;
-  const scan = (scanV ?? scanI) as ChannelScan;
-  const level = threshold * Math.max(scan.highest - scan.mean, scan.mean - scan.lowest);
-  const carrier = level > 0 ? findCarrier(detecting, count, scan.mean, level) : noCarrier;
-  const { cycle } = carrier;
-
-  const channels: Channels = {
-    voltage,
-    current,
-    middleV: scanV?.mean ?? 0,
-    middleI: scanI?.mean ?? 0,
-    carrier: cycle > 0 ? (2 * Math.PI) / cycle : 0,
+  // An absent channel is stood in for by the other, so that one pass serves both cases; its figures are left out.
+  const first = (voltage ?? current) as Samples;
+  const second = (current ?? voltage) as Samples;
+  const scan = scanChannels(first, second, count, [voltage ? 'voltage' : 'current', current ? 'current' : 'voltage']);
+  const scanV = voltage && scan.voltage;
+  const scanI = current && scan.current;
+  const { mean: middle, highest, lowest } = scan.voltage;
+  const level = { middle, threshold: threshold * Math.max(highest - middle, middle - lowest) };
+  const { channels } = scan;
+  const summed: SummedCapture = {
+    channels,
+    count,
+    all: scan.sums,
+    withSpectrum: voltage !== undefined && current !== undefined,
   };
-  const window = sumWindow(channels, detecting, checked, carrier, scan.mean, level);
-  const offset = offsetsOf(capture, channels, window);
-  const figuresV =
-    scanV && figures(scanV, window.sums.v, window.sums.vv, offset.voltage, checked.factorV, window.length);
-  const figuresI =
-    scanI && figures(scanI, window.sums.i, window.sums.ii, offset.current, checked.factorI, window.length);
+  const found = level.threshold > 0 ? sumWindow(summed, first, level) : { window: sumRecord(summed, 0) };
+  const { window } = found;
+  const cycle = 'carrier' in found ? found.carrier.cycle : 0;
+  const offset = offsetsOf(capture, summed, window);
+  const { sums, length } = window;
+  const figuresV = scanV && figures(scanV, channels.originV, sums.v, sums.vv, offset.voltage, checked.factorV, length);
+  const figuresI = scanI && figures(scanI, channels.originI, sums.i, sums.ii, offset.current, checked.factorI, length);
 
-  const product = (sums: ChannelSums, length: number): number => powerOf(sums, length, channels, offset, checked);
-  const mean = product(window.sums, window.length);
+  const shift = { voltage: channels.originV - offset.voltage, current: channels.originI - offset.current };
+  const mean = powerOf(sums, length, shift, checked);
   const powers: Powers = figuresV && figuresI ? powersOf(mean, figuresV, figuresI) : {};
   const cross = Math.sign(checked.factorV) * Math.sign(checked.factorI);
-  const { crossRe, crossIm } = window.sums;
-  const withPhase = powers.activePower !== undefined && cycle > 0 && (crossRe !== 0 || crossIm !== 0);
+  const { re, im } = window.spectrum;
   const inBursts = window.kind === 'bursts';
   const duration = window.length * sampleInterval;
   const hasEnergy = powers.activePower !== undefined || capture.load !== undefined;
@@ -96,18 +92,16 @@ export function analyseCapture(capture: Capture): CaptureAnalysis {
     ...(figuresV ? { voltage: figuresV } : {}),
     ...(figuresI ? { current: figuresI } : {}),
     ...powers,
-    ...(withPhase ? { phase: Math.atan2(cross * crossIm, cross * crossRe) } : {}),
+    ...(re !== 0 || im !== 0 ? { phase: Math.atan2(cross * im, cross * re) } : {}),
     ...(cycle > 0 ? { carrierFrequency: requireResult(1 / (cycle * sampleInterval), 'carrierFrequency') } : {}),
     ...(inBursts ? { repetitionRate: window.count / duration, dutyCycle: window.active / window.length } : {}),
     ...(inBursts && hasEnergy ? { burstEnergy: requireResult((mean * duration) / window.count, 'burstEnergy') } : {}),
     ...(hasEnergy
-      ? { energy: requireResult(product(sumAll(channels, count, window), count) * count * sampleInterval, 'energy') }
+      ? { energy: requireResult(powerOf(scan.sums, count, shift, checked) * count * sampleInterval, 'energy') }
       : {}),
     warnings,
   };
 }
-
-const noCarrier: Carrier = { cycle: 0, first: -1, last: -1, crossings: 0, longestQuiet: 0, bothSigns: false };
 
 interface CheckedCapture {
   readonly voltage: Samples | undefined;
@@ -185,29 +179,13 @@ function requireFactor(factor: number | undefined, path: string): number {
   return factor;
 }
 
-function sumWindow(
-  channels: Channels,
-  detecting: Samples,
-  { count }: CheckedCapture,
-  carrier: Carrier,
-  middle: number,
-  threshold: number,
-): WindowSums {
-  const { cycle, crossings, longestQuiet, bothSigns } = carrier;
-  // A single cycle tells no pause from a crossing; pulses of one sign have no crossings to be told from.
-  if (threshold === 0 || (bothSigns && cycle === 0)) return sumRecord(channels, count);
-  const pause = Math.max(Math.ceil(pauseCycles * cycle), 3);
-  if (longestQuiet >= pause) return sumBursts(channels, detecting, count, { middle, threshold, pause });
-  return crossings > 0 ? sumCycles(channels, carrier) : sumRecord(channels, count);
-}
-
 interface Offsets {
   readonly voltage: number;
   readonly current: number;
 }
 
 /** What is taken off each channel, in the unit of its samples. */
-function offsetsOf({ removeOffset = 'none' }: Capture, { middleV, middleI }: Channels, window: WindowSums): Offsets {
+function offsetsOf({ removeOffset = 'none' }: Capture, { channels }: SummedCapture, window: WindowSums): Offsets {
   if (typeof removeOffset === 'object') {
     return {
       voltage: requireFinite(removeOffset.voltage ?? 0, 'removeOffset.voltage'),
@@ -216,12 +194,14 @@ function offsetsOf({ removeOffset = 'none' }: Capture, { middleV, middleI }: Cha
   }
   requireChoice(removeOffset, 'removeOffset', ['none', 'mean']);
   if (removeOffset === 'none') return { voltage: 0, current: 0 };
-  return { voltage: middleV + window.sums.v / window.length, current: middleI + window.sums.i / window.length };
+  const { sums, length } = window;
+  return { voltage: channels.originV + sums.v / length, current: channels.originI + sums.i / length };
 }
 
-/** Figures of a channel from the sums of its samples less their middle. */
+/** Figures of a channel from the sums of its samples less their origin. */
 function figures(
   scan: ChannelScan,
+  origin: number,
   sum: number,
   squares: number,
   offset: number,
@@ -229,9 +209,9 @@ function figures(
   length: number,
 ): ChannelFigures {
   const scale = Math.abs(factor);
-  // The mean of (d + s)² with s from the middle to the offset; by the variance, so that nothing large is taken off.
+  // The mean of (d + s)² with s from the origin to the offset; by the variance, so that nothing large is taken off.
   const mean = sum / length;
-  const shifted = scan.mean - offset + mean;
+  const shifted = origin - offset + mean;
   const rms = requireResult(scale * Math.sqrt(Math.max(squares / length - mean * mean, 0) + shifted * shifted), 'rms');
   const peak = requireResult(scale * Math.max(Math.abs(scan.highest - offset), Math.abs(scan.lowest - offset)), 'peak');
   return {
@@ -247,12 +227,9 @@ function figures(
 function powerOf(
   { v, i, vv, ii, vi }: ChannelSums,
   length: number,
-  { voltage, current, middleV, middleI }: Channels,
-  offset: Offsets,
-  { factorV, factorI, load }: CheckedCapture,
+  { voltage: shiftV, current: shiftI }: Offsets,
+  { voltage, current, factorV, factorI, load }: CheckedCapture,
 ): number {
-  const shiftV = middleV - offset.voltage;
-  const shiftI = middleI - offset.current;
   if (voltage !== undefined && current !== undefined) {
     const mean = (vi + shiftV * i + shiftI * v) / length + shiftV * shiftI;
     return requireResult(factorV * factorI * mean, 'activePower');

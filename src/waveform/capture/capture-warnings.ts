@@ -1,6 +1,6 @@
 import type { Warning } from '../../checks/index.js';
 import type { ConverterRange } from './capture.js';
-import type { ChannelScan } from './scan-channel.js';
+import type { ChannelScan } from './scan-channels.js';
 
 /** Fewer samples than this in a cycle of the carrier miss its crests by more than 5 %. */
 const fewSamples = 10;

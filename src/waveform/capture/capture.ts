@@ -79,7 +79,10 @@ export interface CaptureAnalysis {
   readonly apparentPower?: number;
   /** Active over apparent power; absent where the latter is 0. */
   readonly powerFactor?: number;
-  /** Phase of the voltage ahead of the current at the carrier, in radians; absent without a carrier. */
+  /**
+   * Phase of the voltage ahead of the current at the carrier, in radians; absent without a carrier. Of bursts beyond the
+   * first million samples one in eight is taken.
+   */
   readonly phase?: number;
   /** In hertz; absent where none is found. */
   readonly carrierFrequency?: number;

@@ -27,51 +27,88 @@ interface Histogram {
   readonly sums: Float64Array;
 }
 
+/** Between which values a channel counts as quiet. */
+export interface Level {
+  readonly middle: number;
+  /** Distance from the middle. */
+  readonly threshold: number;
+}
+
+/** What is looked for besides, and when to stop. */
+export interface CarrierSearch {
+  /** Ends the search after so many intervals; never unless stated. */
+  readonly enough?: number;
+  /** Neighbouring samples within the threshold that make a pause. */
+  readonly pause?: number;
+  /** Receives each pause, in the order of time: its first sample, and the first after it or the number of samples. */
+  readonly onPause?: (from: number, to: number) => void;
+}
+
 /**
  * The carrier of a channel, from the intervals between its crossings upwards: the most frequent interval, and the mean
  * of those near it. A crossing counts when the channel has been below the lower and then comes above the upper
  * threshold, so that noise makes none; its place is interpolated.
  */
-export function findCarrier(samples: Samples, count: number, middle: number, threshold: number): Carrier {
+export function findCarrier(
+  samples: Samples,
+  count: number,
+  { middle, threshold }: Level,
+  { enough = Number.POSITIVE_INFINITY, pause = Number.POSITIVE_INFINITY, onPause }: CarrierSearch,
+): Carrier {
   const cycles = emptyHistogram();
   const gaps = emptyHistogram();
-  let below = false;
+  const up = middle + threshold;
+  const down = middle - threshold;
   let lastBelow = -1;
-  let crossing = -1;
   let first = -1;
   let last = -1;
   let crossings = 0;
-  let quiet = 0;
   let longestQuiet = 0;
-  let before = (samples[0] as number) - middle;
-  for (let k = 0; k < count; k++) {
-    const x = (samples[k] as number) - middle;
-    if (x <= threshold && x >= -threshold) {
-      if (++quiet > longestQuiet) longestQuiet = quiet;
-    } else quiet = 0;
-    if (x < -threshold) {
-      below = true;
-      lastBelow = k;
-    } else if (below) {
-      // The last way up through the middle is the one that leads to the upper threshold.
-      if (before <= 0 && x > 0) crossing = k - x / (x - before);
-      if (x > threshold) {
-        below = false;
-        // A way up that takes more than half of the interval leads through a pause: the crossing in it means nothing,
-        // and the one that begins the burst is where the rise to the threshold comes from.
-        const throughPause = 2 * (k - lastBelow) > crossing - last && last >= 0;
-        if (throughPause) crossing = k - x / (x - before);
-        if (last >= 0) addInterval(throughPause ? gaps : cycles, crossing - last);
-        // The very first crossing has no interval that would tell a pause: counting begins at the second.
-        if (first >= 0) crossings++;
-        else if (last >= 0) first = crossing;
-        last = crossing;
-      }
+  let k = 0;
+  while (k < count && crossings < enough) {
+    const quietFrom = k;
+    // Four at a time: most of a capture with pauses is quiet.
+    for (; k + 3 < count; k += 4) {
+      if ((samples[k] as number) > up || (samples[k] as number) < down) break;
+      if ((samples[k + 1] as number) > up || (samples[k + 1] as number) < down) break;
+      if ((samples[k + 2] as number) > up || (samples[k + 2] as number) < down) break;
+      if ((samples[k + 3] as number) > up || (samples[k + 3] as number) < down) break;
     }
-    before = x;
+    while (k < count && (samples[k] as number) <= up && (samples[k] as number) >= down) k++;
+    if (k - quietFrom > longestQuiet) longestQuiet = k - quietFrom;
+    if (k - quietFrom >= pause) onPause?.(quietFrom, k);
+    if (k === count) break;
+    if ((samples[k] as number) < down) {
+      while (k < count && (samples[k] as number) < down) k++;
+      lastBelow = k - 1;
+      continue;
+    }
+    if (lastBelow >= 0) {
+      // A way up that takes more than half of the interval leads through a pause: the crossing in it means nothing,
+      // and the one that begins the burst is where the rise to the threshold comes from. Elsewhere the last way up
+      // through the middle is the one that leads to the upper threshold.
+      let after = k;
+      while ((samples[after - 1] as number) > middle) after--;
+      const straight = crossingBefore(samples, after, middle);
+      const throughPause = last >= 0 && 2 * (k - lastBelow) > straight - last;
+      const crossing = throughPause ? crossingBefore(samples, k, middle) : straight;
+      if (last >= 0) addInterval(throughPause ? gaps : cycles, crossing - last);
+      // The very first crossing has no interval that would tell a pause: counting begins at the second.
+      if (first >= 0) crossings++;
+      else if (last >= 0) first = crossing;
+      last = crossing;
+      lastBelow = -1;
+    }
+    while (k < count && (samples[k] as number) > up) k++;
   }
   const cycle = commonInterval(cycles) || commonInterval(gaps);
   return { cycle, first, last, crossings, longestQuiet, bothSigns: last >= 0 };
+}
+
+/** Where the straight line through a sample and the one before it goes through the middle. */
+function crossingBefore(samples: Samples, after: number, middle: number): number {
+  const x = (samples[after] as number) - middle;
+  return after - x / ((samples[after] as number) - (samples[after - 1] as number));
 }
 
 function emptyHistogram(): Histogram {

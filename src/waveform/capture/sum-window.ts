@@ -1,7 +1,8 @@
 import type { Samples } from './capture.js';
-import { addPlace, addSums, type ChannelSums, type Channels, noSums, sumStretch } from './channel-sums.js';
-import type { Carrier } from './find-carrier.js';
-import { type BurstRule, scanBursts } from './scan-bursts.js';
+import { addSums, type ChannelSums, type Channels, placeOf, sumStretch } from './channel-sums.js';
+import { type CrossSpectrum, longestKept, stretchSpectrum, taperedSpectrum } from './cross-spectrum.js';
+import { type Carrier, findCarrier, type Level } from './find-carrier.js';
+import { tallyBursts } from './tally-bursts.js';
 
 /** Sums over a window; times in samples. */
 export interface WindowSums {
@@ -11,89 +12,116 @@ export interface WindowSums {
   /** Bursts or cycles; 0 for a record. */
   readonly count: number;
   readonly sums: ChannelSums;
-  /** Sums over the whole samples from `from` up to, but not with, `to`: all that the window holds but its broken ends. */
-  readonly covered: { readonly from: number; readonly to: number; readonly sums: ChannelSums };
+  /** At the carrier; zero where it was not wanted. */
+  readonly spectrum: CrossSpectrum;
   /** Samples in which there was an output, for bursts. */
   readonly active: number;
   /** Bursts that have begun in the capture. */
   readonly begun: number;
 }
 
-/** Cycles of a continuous output that are taken together for the phase. */
-const cyclesTogether = 64;
+/** A capture whose samples are all summed already. */
+export interface SummedCapture {
+  readonly channels: Channels;
+  readonly count: number;
+  readonly all: ChannelSums;
+  /** Whether the cross spectrum is wanted. */
+  readonly withSpectrum: boolean;
+}
 
-/** Whole bursts, where there are two beginnings at least; the whole record where there is one or none. */
-export function sumBursts(channels: Channels, detecting: Samples, count: number, rule: BurstRule): WindowSums {
-  const sums = noSums();
-  let first = -1;
-  let last = -1;
-  let firstSample = -1;
-  let lastSample = -1;
-  let begun = 0;
-  let active = 0;
-  let activeBefore = 0;
-  scanBursts(detecting, count, rule, {
-    begins: (sample, time) => {
-      begun++;
-      if (first < 0) {
-        first = time;
-        firstSample = sample;
-      } else addSums(sums, sumStretch(channels, lastSample, sample, false));
-      activeBefore = active;
-      last = time;
-      lastSample = sample;
-    },
-    ends: (time) => {
-      if (last >= 0) active += time - last;
-    },
+/** Intervals that tell the carrier well enough to know what a pause is. */
+const enough = 1024;
+/** Cycles of quiet that make a pause. */
+const pauseCycles = 1.25;
+/** Cycles of a continuous output that are taken together for the phase, and the fewest where cycles are long. */
+const cyclesTogether = 64;
+const fewestTogether = 4;
+
+/** Samples of bursts that all count for the phase, and the share of those beyond: a million tell it far better than any probe. */
+const countedForPhase = 1 << 20;
+const shareBeyond = 1 / 8;
+
+/**
+ * Whole bursts of a capture with pauses, whole cycles of a continuous one, or else the whole record; with the carrier.
+ *
+ * Bursts and cycles are told apart on one of the channels.
+ */
+export function sumWindow(
+  capture: SummedCapture,
+  detecting: Samples,
+  level: Level,
+): { readonly window: WindowSums; readonly carrier: Carrier } {
+  const { channels, count } = capture;
+  const { cycle, bothSigns } = findCarrier(detecting, count, level, { enough });
+  const turn = cycle > 0 && capture.withSpectrum ? (2 * Math.PI) / cycle : 0;
+  const spectrum = { re: 0, im: 0 };
+  const addSpectrum = stretchSpectrum(channels, turn);
+  let seen = 0;
+  let counted = 0;
+  const { tally, onPause } = tallyBursts(detecting, count, level, (from, to) => {
+    if (turn > 0 && counted <= countedForPhase + shareBeyond * seen) {
+      addSpectrum(spectrum, from, to);
+      counted += to - from;
+    }
+    seen += to - from;
   });
-  if (begun < 2) return { ...sumRecord(channels, count), begun };
-  // What the last burst has added lies outside the window, which ends where it begins.
-  const covered = { from: firstSample, to: lastSample, sums };
+  const pause = Math.max(Math.ceil(pauseCycles * cycle), 3);
+  // A single cycle tells no pause from a crossing; pulses of one sign have no crossings to be told from.
+  const search = bothSigns && cycle === 0 ? {} : { pause, onPause };
+  const carrier = findCarrier(detecting, count, level, search);
+  if (bothSigns && cycle === 0) return { window: sumRecord(capture, 0), carrier };
+  if (carrier.longestQuiet < pause) {
+    const window = carrier.crossings > 0 ? sumCycles(capture, carrier) : sumRecord(capture, carrier.cycle);
+    return { window, carrier };
+  }
+  const { begun, first, last, firstSample, lastSample, active } = tally;
+  if (begun < 2) return { window: { ...sumRecord(capture, carrier.cycle), begun }, carrier };
+  const sums = sumWithin(capture, firstSample, lastSample);
   return {
-    kind: 'bursts',
-    start: first,
-    length: last - first,
-    count: begun - 1,
-    sums,
-    covered,
-    active: activeBefore,
-    begun,
+    window: { kind: 'bursts', start: first, length: last - first, count: begun - 1, sums, spectrum, active, begun },
+    carrier,
   };
 }
 
 /** Whole cycles of a continuous output, from crossing to crossing, by the trapezoidal rule with its broken ends. */
-export function sumCycles(channels: Channels, { first, last, crossings, cycle }: Carrier): WindowSums {
+function sumCycles(capture: SummedCapture, { first, last, crossings, cycle }: Carrier): WindowSums {
+  const { channels, withSpectrum } = capture;
   const from = Math.ceil(first);
   const to = Math.floor(last);
-  const sums = noSums();
-  const stretch = Math.max(Math.round(cycle * cyclesTogether), 1);
-  for (let start = from; start <= to; ) {
-    // No short stretch is left over at the end: its taper would let the ends through.
-    const end = to + 1 - start < 2 * stretch ? to + 1 : start + stretch;
-    addSums(sums, sumStretch(channels, start, end, true));
-    start = end;
-  }
-  const covered = { from, to: to + 1, sums: { ...sums } };
+  const sums = sumWithin(capture, from, to + 1);
   // The sum has the weights 1; the ends take ½ and half of the broken piece beside them.
-  addPlace(sums, channels, from, (from - first - 1) / 2);
-  addPlace(sums, channels, to, (last - to - 1) / 2);
-  addPlace(sums, channels, first, (from - first) / 2);
-  addPlace(sums, channels, last, (last - to) / 2);
-  return { kind: 'cycles', start: first, length: last - first, count: crossings, sums, covered, active: 0, begun: 0 };
+  addSums(sums, placeOf(channels, from), (from - first - 1) / 2);
+  addSums(sums, placeOf(channels, to), (last - to - 1) / 2);
+  addSums(sums, placeOf(channels, first), (from - first) / 2);
+  addSums(sums, placeOf(channels, last), (last - to) / 2);
+  const spectrum = { re: 0, im: 0 };
+  if (withSpectrum) {
+    const add = taperedSpectrum(channels, (2 * Math.PI) / cycle);
+    const together = Math.max(Math.min(cyclesTogether, Math.floor(longestKept / cycle)), fewestTogether);
+    const stretch = Math.max(Math.round(cycle * together), 1);
+    for (let start = from; start <= to; ) {
+      // No short stretch is left over at the end: its taper would let the ends through.
+      const end = to + 1 - start < 2 * stretch ? to + 1 : start + stretch;
+      add(spectrum, start, end);
+      start = end;
+    }
+  }
+  return { kind: 'cycles', start: first, length: last - first, count: crossings, sums, spectrum, active: 0, begun: 0 };
 }
 
 /** Everything that was sampled, each sample for its interval. */
-export function sumRecord(channels: Channels, count: number): WindowSums {
-  const sums = sumStretch(channels, 0, count, false);
-  const covered = { from: 0, to: count, sums };
-  return { kind: 'record', start: 0, length: count, count: 0, sums, covered, active: 0, begun: 0 };
+export function sumRecord({ channels, count, all, withSpectrum }: SummedCapture, cycle: number): WindowSums {
+  const spectrum = { re: 0, im: 0 };
+  if (withSpectrum && cycle > 0) stretchSpectrum(channels, (2 * Math.PI) / cycle)(spectrum, 0, count);
+  return { kind: 'record', start: 0, length: count, count: 0, sums: all, spectrum, active: 0, begun: 0 };
 }
 
-/** The same sums for a capture of which a window is already summed. */
-export function sumAll(channels: Channels, count: number, { covered }: WindowSums): ChannelSums {
-  const sums = { ...covered.sums };
-  addSums(sums, sumStretch(channels, 0, covered.from, false));
-  addSums(sums, sumStretch(channels, covered.to, count, false));
-  return sums;
+/** Sums from one sample up to, but not with, another: by what lies outside, where that is less and costs no digits. */
+function sumWithin({ channels, count, all }: SummedCapture, from: number, to: number): ChannelSums {
+  if (2 * (to - from) < count) return sumStretch(channels, from, to);
+  const sums = { ...all };
+  addSums(sums, sumStretch(channels, 0, from), -1);
+  addSums(sums, sumStretch(channels, to, count), -1);
+  const keepsDigits = sums.vv > all.vv / 8 && sums.ii > all.ii / 8;
+  return keepsDigits ? sums : sumStretch(channels, from, to);
 }

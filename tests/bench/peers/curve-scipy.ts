@@ -1,39 +1,16 @@
-import { spawn, spawnSync } from 'node:child_process';
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { createInterface } from 'node:readline';
 import type { BenchCase } from '../bench-case.js';
 import { knots, manyLoads, monotoneCurve } from '../curve-data.js';
 import { sumOf, versionOf } from '../inputs.js';
+import { conversation, missingModules } from '../python.js';
 
 const folder = '.cache/bench';
-const python = process.env['PYTHON'] ?? 'python3';
-
-function missing(): string | undefined {
-  const { status } = spawnSync(python, ['-c', 'import numpy, scipy']);
-  if (status === 0) return undefined;
-  return `${python} with numpy and scipy is missing (Debian: apt-get install python3-scipy; or name another: PYTHON=…)`;
-}
-
-/** A process that answers one line for each line. */
-function conversation(program: string): { ask: (line: string) => Promise<string>; end: () => void } {
-  const child = spawn(python, [program], { stdio: ['pipe', 'pipe', 'inherit'] });
-  const answers = createInterface({ input: child.stdout })[Symbol.asyncIterator]();
-  return {
-    ask: async (line) => {
-      child.stdin.write(`${line}\n`);
-      const { value, done } = await answers.next();
-      if (done) throw new Error(`${program} ended before it answered`);
-      return value;
-    },
-    end: () => child.stdin.end(),
-  };
-}
 
 export const benchCase: BenchCase = {
   name: 'monotone curve of 22 points, reads in columns',
   n: 1_000_000,
   goal: 0.8,
-  missing,
+  missing: () => missingModules(['numpy', 'scipy']),
   contenders: async () => {
     mkdirSync(folder, { recursive: true });
     const loads = manyLoads();
