@@ -1,3 +1,5 @@
+export type { CaptureBudgetInput, ChannelAccuracy } from './captures/capture-accuracy.js';
+export { type CaptureBudget, type CaptureFigure, captureBudget } from './captures/capture-budget.js';
 export { type Correlation, type CorrelationMatrix, correlationMatrix } from './correlation.js';
 export { type Arithmetic, numberArithmetic } from './differentiation/arithmetic.js';
 export type {
