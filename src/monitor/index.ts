@@ -1,4 +1,14 @@
+export type { BoxAccuracy, DecadeBox, ResistanceBox, SubstitutionBox } from './box.js';
 export { checkMonitor } from './check-monitor.js';
+export {
+  type DisplayFault,
+  type DisplayFit,
+  type DisplayFitInput,
+  type DisplayFitRow,
+  type DisplayReadingPair,
+  displayFit,
+} from './display-fit.js';
+export { displayedResistance } from './displayed-resistance.js';
 export { explainAlarm } from './explain-alarm.js';
 export type { Monitor, MonitorDisplay, MonitorLimit, MonitorRise, SeriesResistance } from './monitor.js';
 export {
@@ -9,4 +19,6 @@ export {
   type MonitorStatesOptions,
   monitorStates,
 } from './monitor-states.js';
+export { placeReading } from './place-reading.js';
+export { type ReadingLimits, type ReadingQuestion, type ReadingRowsInput, readingRows } from './reading-rows.js';
 export type { ResistanceTrace, SampledTrace, StepTrace, TimedTrace, TracedResistance } from './trace.js';

@@ -6,6 +6,7 @@ import { curveChecks } from './curve.checks.js';
 import { decisionChecks } from './decision.checks.js';
 import { leakageChecks } from './leakage.checks.js';
 import { modelChecks } from './model.checks.js';
+import { monitorChecks } from './monitor.checks.js';
 import { numericChecks } from './numeric.checks.js';
 import { procedureChecks } from './procedure.checks.js';
 import { uncertaintyChecks } from './uncertainty.checks.js';
@@ -25,5 +26,6 @@ export const checks: readonly Check[] = [
   ...procedureChecks,
   ...decisionChecks,
   ...modelChecks,
+  ...monitorChecks,
   ...leakageChecks,
 ];

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { CalculationError } from '../../src/checks/index.js';
 import { checkMonitor, explainAlarm, type Monitor, monitorStates } from '../../src/monitor/index.js';
+import { faultOf } from './fault-of.js';
 
 const continuity: Monitor = { kind: 'continuity', upper: { resistance: 20 } };
 const quality: Monitor = {
@@ -151,15 +151,6 @@ describe('explainAlarm', () => {
 });
 
 describe('bad monitors and traces', () => {
-  const fault = (work: () => unknown) => {
-    try {
-      work();
-    } catch (error) {
-      if (error instanceof CalculationError) return [error.code, error.path];
-      throw error;
-    }
-    return undefined;
-  };
   const rise = { fraction: 0.4, baseline: 'lowest' } as const;
 
   it.each<[string, unknown, string, string]>([
@@ -257,7 +248,7 @@ describe('bad monitors and traces', () => {
       'monitor.display.resolution',
     ],
   ])('%s', (_, monitor, code, path) => {
-    expect(fault(() => checkMonitor(monitor as Monitor))).toEqual([code, path]);
+    expect(faultOf(() => checkMonitor(monitor as Monitor))).toEqual([code, path]);
   });
 
   it.each<[string, unknown, string, string]>([
@@ -293,7 +284,7 @@ describe('bad monitors and traces', () => {
     ['fewer times than resistances', { time: [0], resistance: [1, 1] }, 'wrong-count', 'trace.time'],
     ['an end before the last', { time: [0, 2], resistance: [1, 1], end: 1 }, 'out-of-range', 'trace.end'],
   ])('a trace with %s', (_, trace, code, path) => {
-    expect(fault(() => monitorStates(continuity, trace as { interval: number; resistance: number[] }))).toEqual([
+    expect(faultOf(() => monitorStates(continuity, trace as { interval: number; resistance: number[] }))).toEqual([
       code,
       path,
     ]);

@@ -63,3 +63,21 @@ export const trackedBaselineFormula = {
   inputs: { R_seen: 'ohm', b_0: 'ohm', t: 's', tau: 's' },
   source: 'definition',
 } as const satisfies Formula;
+
+export const displayErrorFormula = {
+  id: 'monitor-display-error',
+  symbol: 'e',
+  expression: 'y - x',
+  unit: 'ohm',
+  inputs: { y: 'ohm', x: 'ohm' },
+  source: 'definition',
+} as const satisfies Formula;
+
+export const displayResidualFormula = {
+  id: 'monitor-display-residual',
+  symbol: 'v',
+  expression: 'y - (a + g * x)',
+  unit: 'ohm',
+  inputs: { y: 'ohm', a: 'ohm', g: '1', x: 'ohm' },
+  source: 'definition',
+} as const satisfies Formula;

@@ -60,4 +60,19 @@ export const monitorProse: Readonly<Record<string, Prose>> = {
     },
     note: 'Only while the resistance is accepted and no alarm stands.',
   },
+  'monitor-display-error': {
+    title: 'Error of the resistance display',
+    meanings: { e: 'error', y: 'displayed resistance', x: 'resistance that was set' },
+  },
+  'monitor-display-residual': {
+    title: 'Rest of a displayed resistance after the straight line',
+    meanings: {
+      v: 'residual',
+      y: 'displayed resistance',
+      a: 'offset of the line',
+      g: 'gain: slope of the line',
+      x: 'resistance that was set',
+    },
+    note: 'Offset and gain make the sum of squares of the residuals least.',
+  },
 };

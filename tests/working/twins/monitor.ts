@@ -1,5 +1,6 @@
 import fc from 'fast-check';
-import { explainAlarm, type Monitor, monitorStates } from '../../../src/monitor/index.js';
+import { expect } from 'vitest';
+import { displayFit, explainAlarm, type Monitor, monitorStates } from '../../../src/monitor/index.js';
 import type { Step } from '../../../src/working/index.js';
 import { valueBetween } from '../../generators.js';
 import type { Twins } from './twin.js';
@@ -15,6 +16,12 @@ function alarmStep(formula: string, monitor: Monitor, first: number, second: num
   const { alarms } = monitorStates(monitor, { time: [0, time], resistance: [first, second], end: time + 1e6 });
   return stepValue(explainAlarm(monitor, alarms[0]!), formula);
 }
+
+/** What the display showed in the rows after the first. */
+const rest = [90, 170] as const;
+
+const fitOf = (sets: readonly number[], shown: readonly number[]) =>
+  displayFit({ rows: sets.map((set, i) => ({ set, displayed: shown[i] as number })), resolution: 1 });
 
 const ohms = valueBetween(1, 200);
 const rise = valueBetween(0.05, 0.9);
@@ -71,5 +78,22 @@ export const twins: Twins = {
     inputs: fc
       .record({ b_0: ohms, ratio: valueBetween(0.2, 1.9), t: fc.constantFrom(0.25, 1, 7), tau: valueBetween(1, 50) })
       .map(({ b_0, ratio, t, tau }) => ({ R_seen: b_0 * ratio, b_0, t, tau })),
+  },
+  'monitor-display-error': {
+    fast: ({ y, x }) => stepValue(fitOf([x!, x! + 50], [y!, 100]).working, 'monitor-display-error'),
+    symbols: { y: ohms, x: ohms },
+  },
+  'monitor-display-residual': {
+    // Offset and gain are the fit's own: the twin is fed with what the fit found.
+    fast: ({ y, a, g, x }) => {
+      const first = fitOf([x!, x! + 50, x! + 90], [y!, ...rest]).working;
+      const found = first.find((step) => step.formula === 'monitor-display-residual')!;
+      expect(found.inputs).toEqual({ y, a, g, x });
+      return found.value;
+    },
+    inputs: fc.record({ y: ohms, x: ohms }).map(({ y, x }) => {
+      const { offset, gain } = fitOf([x, x + 50, x + 90], [y, ...rest]);
+      return { y, a: offset, g: gain, x };
+    }),
   },
 };
