@@ -3,6 +3,7 @@ export * from './checks/index.js';
 export * from './circuit/index.js';
 export * from './curve/index.js';
 export * from './decision/index.js';
+export * from './electrode/index.js';
 export * from './leakage/index.js';
 export * from './monitor/index.js';
 export * from './procedure/index.js';

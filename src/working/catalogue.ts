@@ -4,6 +4,7 @@ import * as circuitFormulas from './formulas/circuit.js';
 import * as circuitEffectsFormulas from './formulas/circuit-effects.js';
 import * as curveFormulas from './formulas/curve.js';
 import * as decisionFormulas from './formulas/decision.js';
+import * as electrodeFormulas from './formulas/electrode.js';
 import * as leakageFormulas from './formulas/leakage.js';
 import * as monitorFormulas from './formulas/monitor.js';
 import * as procedureFormulas from './formulas/procedure.js';
@@ -13,6 +14,7 @@ import { circuitProse } from './prose/circuit.js';
 import { circuitEffectsProse } from './prose/circuit-effects.js';
 import { curveProse } from './prose/curve.js';
 import { decisionProse } from './prose/decision.js';
+import { electrodeProse } from './prose/electrode.js';
 import { leakageProse } from './prose/leakage.js';
 import { monitorProse } from './prose/monitor.js';
 import { procedureProse } from './prose/procedure.js';
@@ -49,6 +51,7 @@ export const catalogue: readonly CatalogueEntry[] = /* @__PURE__ */ (() => [
   ...entriesOf('waveform', waveformFormulas, waveformProse),
   ...entriesOf('decision', decisionFormulas, decisionProse),
   ...entriesOf('leakage', leakageFormulas, leakageProse),
+  ...entriesOf('electrode', electrodeFormulas, electrodeProse),
   ...entriesOf('monitor', monitorFormulas, monitorProse),
   ...entriesOf('procedure', procedureFormulas, procedureProse),
 ])();

@@ -18,6 +18,8 @@ export type UnitName =
   | 'var'
   | 'rad'
   | 'A^2 s'
+  | 'm^2'
+  | 'A/m^2'
   | 'W/ohm'
   | 'ohm m'
   | 'H/m'

@@ -35,6 +35,11 @@ export const sources = {
     standing: 'published',
     note: 'Measuring resistor and load of the HF leakage measurement, 200 \u03a9 each.',
   },
+  'aami-hf18': {
+    title: 'ANSI/AAMI HF18, Electrosurgical devices: thermal performance of neutral electrodes',
+    standing: 'published',
+    note: 'Figures as cited in published abstracts. Check your copy of the standard.',
+  },
   'icnirp-2010': {
     title:
       'ICNIRP, Guidelines for limiting exposure to time-varying electric and magnetic fields (1 Hz to 100 kHz), Health Physics 99 (2010)',

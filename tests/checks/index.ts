@@ -4,6 +4,7 @@ import type { Check } from './check.js';
 import { circuitChecks } from './circuit.checks.js';
 import { curveChecks } from './curve.checks.js';
 import { decisionChecks } from './decision.checks.js';
+import { electrodeChecks } from './electrode.checks.js';
 import { leakageChecks } from './leakage.checks.js';
 import { modelChecks } from './model.checks.js';
 import { monitorChecks } from './monitor.checks.js';
@@ -28,4 +29,5 @@ export const checks: readonly Check[] = [
   ...modelChecks,
   ...monitorChecks,
   ...leakageChecks,
+  ...electrodeChecks,
 ];

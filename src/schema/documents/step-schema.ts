@@ -29,6 +29,8 @@ export const unitNames = [
   'var',
   'rad',
   'A^2 s',
+  'm^2',
+  'A/m^2',
   'W/ohm',
   'ohm m',
   'H/m',
