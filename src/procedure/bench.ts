@@ -1,5 +1,6 @@
 import type { Quantity } from '../circuit/index.js';
 import type { AccuracyStatement } from '../uncertainty/index.js';
+import type { PlanDecisionRule } from './decision-rule.js';
 
 /** What stands on the bench: instrument, loads, leads. All numbers in SI units. */
 export interface Bench {
@@ -16,6 +17,8 @@ export interface Bench {
   readonly reads?: Quantity;
   readonly substitution?: Substitution;
   readonly times?: BenchTimes;
+  /** How uncertainty enters a verdict at this bench; `simple-acceptance` unless stated. */
+  readonly decisionRule?: PlanDecisionRule;
 }
 
 /** A true-rms instrument. */

@@ -1,6 +1,8 @@
 import type { Band } from '../band/index.js';
 import type { Warning } from '../checks/index.js';
 import type { Quantity } from '../circuit/index.js';
+import type { Conformance } from '../decision/index.js';
+import type { ExpandedUncertainty } from '../uncertainty/index.js';
 import type { Step } from '../working/index.js';
 import type { MonitorReading, Phase, Reading } from './readings.js';
 import type { RuleId } from './standard-rules.js';
@@ -46,6 +48,14 @@ export type ReasonCode =
   | 'close-to-limit'
   | 'below-lower'
   | 'above-upper'
+  /** Inside the limits, but not by the guard band: the rule does not accept it. */
+  | 'in-guard-band'
+  /** Outside the limits, but not by the guard band: the rule does not reject it. */
+  | 'outside-in-guard-band'
+  | 'conditional-pass'
+  | 'conditional-fail'
+  /** The decision rule of the plan cannot be applied here. */
+  | 'no-decision'
   | 'no-reading'
   | 'no-limits'
   | 'not-plausible'
@@ -71,6 +81,12 @@ export interface PointFinding {
   readonly margin?: number;
   /** Power that the reading implies at the load, in watts. */
   readonly power?: number;
+  /** Uncertainty of this reading; absent where the bench states no accuracy for the quantity. */
+  readonly expanded?: ExpandedUncertainty;
+  /** Whether the quantity lies inside the limits, as probabilities from this reading and its uncertainty. */
+  readonly conformance?: Conformance;
+  /** Verdict of simple acceptance, where that of the decision rule differs. */
+  readonly simpleVerdict?: Verdict;
   /** The generator's display against the instrument. */
   readonly display?: DisplayFinding;
   readonly warnings: readonly Warning[];

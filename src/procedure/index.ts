@@ -3,6 +3,12 @@ export type * from './bench.js';
 export { type Caution, cautions } from './cautions.js';
 export { benchFaults, specificationFaults } from './check-specification.js';
 export { usualTestLoads } from './choose-points.js';
+export {
+  decisionRuleText,
+  type PlanDecisionRule,
+  type PlanGlobalRisk,
+  type PlanUncertaintyRatioRule,
+} from './decision-rule.js';
 export type * from './findings.js';
 export { makeRecord, type RecordCheck, recomputeRecord } from './make-record.js';
 export type * from './plan.js';
@@ -13,6 +19,7 @@ export {
   preferredLoads,
   preferredValues,
 } from './preferred-loads.js';
+export { probabilityText } from './probability-text.js';
 export type * from './readings.js';
 export type * from './record.js';
 export type * from './specification.js';

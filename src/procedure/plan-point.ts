@@ -18,7 +18,7 @@ import { checkFeasibility, chooseRange, ranges } from './feasibility.js';
 import type { OutputModel } from './output-model.js';
 import type { Activation, Expected, PlanOptions, PlanPoint, PointLoad } from './plan.js';
 import { type PointLimits, pointLimits } from './point-limits.js';
-import { pointMeasurement } from './point-measurement.js';
+import { type MeasuredPoint, pointMeasurement } from './point-measurement.js';
 import { nearestPreferredLoad } from './preferred-loads.js';
 import { bandText, quantityText, roundedText } from './quantity-text.js';
 import { settingText } from './setting-text.js';
@@ -127,7 +127,8 @@ export function planPoint(wanted: WantedPoint, model: OutputModel, context: Poin
     warnings.push({ code: 'no-limits', message: noLimitsText(context, output, expected.power) });
   }
 
-  const measurement = range === undefined ? undefined : measurementAt(range);
+  const measured = range === undefined ? undefined : measurementAt(range);
+  warnings.push(...(measured?.warnings ?? []), ...unknownUncertainty());
 
   const worst = worstCase(limits.limits, nominal, reads, load.resistance, output);
   const feasibility = checkFeasibility(bench, output, load, lead, reads, worst);
@@ -148,17 +149,29 @@ export function planPoint(wanted: WantedPoint, model: OutputModel, context: Poin
   point.feasible = failed.length === 0;
   point.feasibility = feasibility;
   point.activation = activation(output, load, worst.power);
-  if (measurement !== undefined) point.measurement = measurement;
+  if (measured !== undefined) point.measurement = measured.measurement;
   point.warnings = warnings;
   // Limits that are derived from the expected power carry the steps of current and voltage themselves.
   const ohmic = limits.derived === undefined ? ohmicSteps(values, load.resistance) : [];
-  point.working = expected.working.concat(ohmic, limits.working, peakSteps(values, load.resistance, output));
+  point.working = expected.working.concat(
+    ohmic,
+    limits.working,
+    measured?.working ?? [],
+    peakSteps(values, load.resistance, output),
+  );
   return point;
 
-  function measurementAt(chosenRange: InstrumentRange): PlanPoint['measurement'] {
+  function measurementAt(chosenRange: InstrumentRange): MeasuredPoint | undefined {
     if (bench.instrument.reads.every((f) => f.quantity !== reads || f.accuracy === undefined)) return undefined;
     const slope = curveSlope(model, wanted.setting, load.resistance);
-    return pointMeasurement({ bench, output, load, reads, range: chosenRange, slope }, nominal, limits.limits);
+    const conditions = { bench, output, load, reads, range: chosenRange, slope };
+    return pointMeasurement(conditions, nominal, limits.limits, context.options.decisionRule);
+  }
+
+  function unknownUncertainty(): readonly Warning[] {
+    if (context.options.decisionRule.kind === 'simple-acceptance' || measured !== undefined) return [];
+    const message = 'Nothing is stated of the uncertainty here: the decision rule cannot be applied.';
+    return [{ code: 'rule-not-applicable', message }];
   }
 
   function limitInputs(resolution: number): Parameters<typeof pointLimits>[0] {

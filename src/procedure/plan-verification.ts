@@ -15,6 +15,7 @@ import { canonical } from './canonical.js';
 import { cautions } from './cautions.js';
 import { benchFaults, refuse, specificationFaults } from './check-specification.js';
 import { choosePoints } from './choose-points.js';
+import { checkDecisionRule } from './decision-rule.js';
 import { modelOutput } from './output-model.js';
 import type { Plan, PlanOptions, PlanPoint } from './plan.js';
 import { type PointContext, type PointDraft, planPoint } from './plan-point.js';
@@ -28,6 +29,7 @@ export const defaultPlanOptions: Required<PlanOptions> = {
   govern: 'published',
   lowSetting: 0.2,
   closeToLimit: 0.8,
+  decisionRule: { kind: 'simple-acceptance' },
 };
 
 /**
@@ -51,7 +53,8 @@ export function planVerification(
   const specification = canonical(givenSpecification);
   const bench = canonical(givenBench);
   checkBenchNumbers(bench);
-  const chosen = checkOptions({ ...defaultPlanOptions, ...options });
+  const ofBench = bench.decisionRule === undefined ? {} : { decisionRule: bench.decisionRule };
+  const chosen = checkOptions({ ...defaultPlanOptions, ...ofBench, ...options });
   const reads = bench.reads ?? (bench.instrument.reads[0]?.quantity as Quantity);
   const accuracy = accuracyOf(specification);
   const context: PointContext = { bench, reads, options: chosen, ...(accuracy === undefined ? {} : { accuracy }) };
@@ -173,6 +176,7 @@ function checkOptions(options: Required<PlanOptions>): Required<PlanOptions> {
   requireChoice(options.govern, 'options.govern', ['published', 'derived', 'tighter']);
   requirePositive(requireFraction(options.lowSetting, 'options.lowSetting'), 'options.lowSetting');
   requireFraction(options.closeToLimit, 'options.closeToLimit');
+  checkDecisionRule(options.decisionRule, 'options.decisionRule');
   return options;
 }
 

@@ -5,6 +5,7 @@ import type { ExpandedUncertainty, ReadingBudget } from '../uncertainty/index.js
 import type { Step } from '../working/index.js';
 import type { Bench } from './bench.js';
 import type { Caution } from './cautions.js';
+import type { PlanDecisionRule } from './decision-rule.js';
 import type { MonitorRow, Setting, Specification } from './specification.js';
 import type { RuleId, StandardRule } from './standard-rules.js';
 
@@ -18,6 +19,8 @@ export interface PlanOptions {
   readonly lowSetting?: number;
   /** A passing reading at or beyond this margin is called close to its limit; 0.8 unless stated. */
   readonly closeToLimit?: number;
+  /** How uncertainty enters a verdict; that of the bench unless stated, and `simple-acceptance` where it has none. */
+  readonly decisionRule?: PlanDecisionRule;
 }
 
 /** Test points with expected values, limits, working and cautions: everything needed at the bench. */
@@ -94,6 +97,19 @@ export interface PointMeasurement {
   /** Expanded uncertainty of a reading at the lower and at the upper limit. */
   readonly atLower?: number;
   readonly atUpper?: number;
+  /** How the output follows the load here: d ln P / d ln R; 0, constant power, where nothing published says so. */
+  readonly slope: number;
+  /** Span of the limits over twice the expanded uncertainty at the nominal; absent where that is 0 or there is no span. */
+  readonly testUncertaintyRatio?: number;
+  /**
+   * Limits inside which a reading is accepted by the rule of the plan; `null` where none can be. Absent where the rule
+   * cannot be applied: a warning says why.
+   */
+  readonly acceptance?: Band | null;
+  /** Only of the rule `non-binary`: readings outside fail. */
+  readonly failing?: Band;
+  /** What the acceptance limits stand on. */
+  readonly assumptions: readonly string[];
   /** The same in a sentence for the bench: U, what dominates it, how it compares with the limits. */
   readonly statement: string;
 }

@@ -1,15 +1,21 @@
-import type { Band } from '../band/index.js';
+import { type Band, contains } from '../band/index.js';
+import type { Warning } from '../checks/index.js';
 import type { Quantity } from '../circuit/index.js';
+import { testUncertaintyRatio } from '../decision/index.js';
 import {
+  type ExpandedUncertainty,
   expandedUncertainty,
   type ReadingBudget,
   type ReadingBudgetInput,
   readingBudget,
   roundUncertainty,
 } from '../uncertainty/index.js';
+import type { Step } from '../working/index.js';
 import type { Bench, BenchLoad } from './bench.js';
 import type { CurveSlope } from './curve-slope.js';
+import type { PlanDecisionRule } from './decision-rule.js';
 import type { PointMeasurement } from './plan.js';
+import { pointAcceptance } from './point-acceptance.js';
 import { quantityText } from './quantity-text.js';
 import type { Output } from './specification.js';
 
@@ -21,6 +27,13 @@ export interface MeasurementConditions {
   readonly reads: Quantity;
   readonly range: { readonly maximum: number; readonly resolution: number };
   readonly slope: CurveSlope;
+}
+
+/** The measurement of a point, and what comes with its acceptance limits. */
+export interface MeasuredPoint {
+  readonly measurement: PointMeasurement;
+  readonly warnings: readonly Warning[];
+  readonly working: readonly Step[];
 }
 
 /** Budget of any reading at a point; undefined where the bench states no accuracy for the quantity. */
@@ -48,35 +61,60 @@ export function budgetAt(conditions: MeasurementConditions, reading: number): Re
 }
 
 /** Expanded uncertainty of a budget at 95 %. */
-export function expand(budget: ReadingBudget): ReturnType<typeof expandedUncertainty> {
+export function expand(budget: ReadingBudget): ExpandedUncertainty {
   return expandedUncertainty({
     standardUncertainty: budget.standardUncertainty,
     ...(budget.degreesOfFreedom === undefined ? {} : { degreesOfFreedom: budget.degreesOfFreedom }),
   });
 }
 
-/** How well a point can be measured: at the nominal and at both limits. */
+/** How well a point can be measured: at the nominal and at both limits, and what the rule accepts. */
 export function pointMeasurement(
   conditions: MeasurementConditions,
   nominal: number,
   limits: Band,
-): PointMeasurement | undefined {
+  rule: PlanDecisionRule,
+): MeasuredPoint | undefined {
   const budget = budgetAt(conditions, nominal);
   if (budget === undefined) return undefined;
   const expanded = expand(budget);
-  const at = (limit: number | undefined): number | undefined => {
+  const at = (limit: number | undefined): ExpandedUncertainty | undefined => {
     const there = limit === undefined ? undefined : budgetAt(conditions, limit);
-    return there === undefined ? undefined : expand(there).expandedUncertainty;
+    return there === undefined ? undefined : expand(there);
   };
   const atLower = at(limits.lower);
   const atUpper = at(limits.upper);
-  return {
+  const measurement: { -readonly [K in keyof PointMeasurement]: PointMeasurement[K] } = {
     budget,
     expanded,
-    ...(atLower === undefined ? {} : { atLower }),
-    ...(atUpper === undefined ? {} : { atUpper }),
+    slope: conditions.slope.slope,
+    assumptions: [],
     statement: statementOf(conditions, budget, expanded.expandedUncertainty, nominal, limits),
   };
+  if (atLower !== undefined) measurement.atLower = atLower.expandedUncertainty;
+  if (atUpper !== undefined) measurement.atUpper = atUpper.expandedUncertainty;
+  if (atLower === undefined && atUpper === undefined) return { measurement, warnings: [], working: [] };
+  const ratio = ratioOf(limits, nominal, expanded.expandedUncertainty);
+  if (ratio !== undefined) measurement.testUncertaintyRatio = ratio;
+  const { reads, range } = conditions;
+  const question = { rule, limits, nominal, reads, resolution: range.resolution };
+  const { acceptance, failing, assumptions, warnings, working } = pointAcceptance({
+    ...question,
+    ...(atLower === undefined ? {} : { atLower }),
+    ...(atUpper === undefined ? {} : { atUpper }),
+  });
+  if (acceptance !== undefined) measurement.acceptance = acceptance;
+  if (failing !== undefined) measurement.failing = failing;
+  measurement.assumptions = assumptions;
+  return { measurement, warnings, working };
+}
+
+/** Test uncertainty ratio, where limits and uncertainty allow one. */
+function ratioOf(limits: Band, nominal: number, expanded: number): number | undefined {
+  const { lower = nominal, upper = nominal } = limits;
+  const isTwoSided = limits.lower !== undefined && limits.upper !== undefined;
+  if (!(expanded > 0 && upper > lower) || (!isTwoSided && !contains(limits, nominal))) return undefined;
+  return testUncertaintyRatio(limits, expanded, { nominal });
 }
 
 function statementOf(

@@ -1,3 +1,7 @@
+export { budgetCsv } from './budget-csv.js';
+export { budgetHtml } from './budget-html.js';
+export { budgetMarkdown } from './budget-markdown.js';
+export { budgetText } from './budget-text.js';
 export type { CsvOptions } from './csv/csv-text.js';
 export type { BandPoint, CurvePicture, PictureReading } from './picture/curve-picture.js';
 export { curvePictures } from './picture/curve-pictures.js';
@@ -8,6 +12,7 @@ export { recordHtml } from './record-html.js';
 export { recordJson } from './record-json.js';
 export { recordMarkdown } from './record-markdown.js';
 export { recordText } from './record-text.js';
+export type { BudgetOptions } from './sheet/budget-options.js';
 export type { SheetOptions } from './sheet/sheet-options.js';
 export type { ShownVerdict } from './sheet/shown-verdict.js';
 export type { TextOptions } from './text/render-text.js';

@@ -8,7 +8,15 @@ import type {
   VerificationRecord,
 } from '../procedure/index.js';
 import { type CsvCell, type CsvOptions, csvText } from './csv/csv-text.js';
-import { asciiUnit, csvUnits, limitNumber, numberIn, plainUnit, roundedIn } from './csv/point-values.js';
+import {
+  acceptanceNumber,
+  asciiUnit,
+  csvUnits,
+  limitNumber,
+  numberIn,
+  plainUnit,
+  roundedIn,
+} from './csv/point-values.js';
 import type { PrintUnit } from './numbers/print-unit.js';
 import { monitorRowsRead } from './sheet/monitor-rows.js';
 import { pointFinder } from './sheet/point-finder.js';
@@ -37,7 +45,12 @@ const columnNames = [
   'upper limit',
   'reading',
   'margin [%]',
+  'expanded uncertainty',
+  'accept from',
+  'accept to',
+  'probability of conforming [%]',
   'verdict',
+  'verdict without guard band',
   'reason',
   'message',
   'warnings',
@@ -106,7 +119,12 @@ function pointRow(finding: PointFinding, point: PlanPoint | undefined, unit: Pri
     'upper limit': point === undefined ? numberIn(finding.limits.upper, unit) : limitNumber(point, 'upper', unit),
     reading: numberIn(finding.value, unit),
     'margin [%]': percent(finding.margin),
+    'expanded uncertainty': roundedIn(finding.expanded?.expandedUncertainty, unit),
+    'accept from': point && acceptanceNumber(point, 'lower', unit),
+    'accept to': point && acceptanceNumber(point, 'upper', unit),
+    'probability of conforming [%]': percent(finding.conformance?.conforming),
     verdict: finding.verdict,
+    'verdict without guard band': finding.simpleVerdict,
     reason: finding.reason,
     message: finding.message,
     warnings: warnings.join(' '),

@@ -1,6 +1,14 @@
 import type { Plan, PlanMonitorRow, PlanPoint } from '../procedure/index.js';
 import { type CsvCell, type CsvOptions, csvText } from './csv/csv-text.js';
-import { asciiUnit, csvUnits, limitNumber, numberIn, plainUnit, roundedIn } from './csv/point-values.js';
+import {
+  acceptanceNumber,
+  asciiUnit,
+  csvUnits,
+  limitNumber,
+  numberIn,
+  plainUnit,
+  roundedIn,
+} from './csv/point-values.js';
 
 /** A column: what stands in it in the row of a point and in the row of a resistance of the monitor. */
 interface WorksheetColumn {
@@ -68,6 +76,13 @@ function columnsOf(plan: Plan): readonly WorksheetColumn[] {
       point: (point) => limitNumber(point, 'upper', units(point.reads)),
       monitor: (row) => numberIn(row.upper, ohms),
     },
+    {
+      title: 'expanded uncertainty',
+      point: (point) => roundedIn(point.measurement?.expanded.expandedUncertainty, units(point.reads)),
+    },
+    { title: 'test uncertainty ratio', point: (point) => ratioOf(point) },
+    { title: 'accept from', point: (point) => acceptanceNumber(point, 'lower', units(point.reads)) },
+    { title: 'accept to', point: (point) => acceptanceNumber(point, 'upper', units(point.reads)) },
     { title: 'set [ohm]', monitor: (row) => row.set },
     { title: `reading${readingUnit}` },
     { title: 'display' },
@@ -77,6 +92,11 @@ function columnsOf(plan: Plan): readonly WorksheetColumn[] {
     { title: 'mode unchanged' },
     { title: 'note' },
   ];
+}
+
+function ratioOf({ measurement }: PlanPoint): number | undefined {
+  const ratio = measurement?.testUncertaintyRatio;
+  return ratio === undefined ? undefined : Number(ratio.toPrecision(4));
 }
 
 /** Warnings of a point, and what the rules of the standard ask for at this point alone. */

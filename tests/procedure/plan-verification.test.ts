@@ -362,7 +362,13 @@ describe('what travels with a plan', () => {
     const plan = planVerification(specificationOf(curvedOutput), bench);
     expect(plan.specification).toEqual(specificationOf(curvedOutput));
     expect(plan.bench).toEqual(bench);
-    expect(plan.options).toEqual({ rounding: 'inward', govern: 'published', lowSetting: 0.2, closeToLimit: 0.8 });
+    expect(plan.options).toEqual({
+      rounding: 'inward',
+      govern: 'published',
+      lowSetting: 0.2,
+      closeToLimit: 0.8,
+      decisionRule: { kind: 'simple-acceptance' },
+    });
   });
 
   it('carries the clause and standing of every rule that is chosen, and none otherwise', () => {

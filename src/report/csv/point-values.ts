@@ -25,6 +25,12 @@ export function limitNumber(point: PlanPoint, side: 'lower' | 'upper', unit: Pri
   return limit === undefined ? undefined : numberOf(limitDigits(limit, side, unit, point.range?.resolution));
 }
 
+/** A limit of acceptance as the number that is printed of it; undefined where the rule accepts none, or has none. */
+export function acceptanceNumber(point: PlanPoint, side: 'lower' | 'upper', unit: PrintUnit): number | undefined {
+  const limit = point.measurement?.acceptance?.[side];
+  return limit === undefined ? undefined : numberOf(limitDigits(limit, side, unit, point.range?.resolution));
+}
+
 /** A value in a unit, with all its digits. */
 export function numberIn(value: number | undefined, unit: PrintUnit): number | undefined {
   return value === undefined ? undefined : numberOf(exactText(value, unit));

@@ -1,10 +1,12 @@
 import { escapeHtml } from '../escape/escape-html.js';
 import type { Working, WorkingPart, WorkingStep } from '../sheet/sheet.js';
+import { tableHtml } from './table-html.js';
 
 /** The working of one point as tables, open in print and on screen alike. */
-export function workingHtml({ id, heading, remarks, parts }: Working): string {
+export function workingHtml({ id, heading, remarks, tables, parts }: Working): string {
   const sentences = remarks.map((remark) => `<p class="small">${escapeHtml(remark)}</p>`).join('');
-  return `<div id="${id}"><h3>${escapeHtml(heading)}</h3>${sentences}${parts.map(partHtml).join('')}</div>`;
+  const budgets = tables.map((table) => tableHtml(table, new Set())).join('');
+  return `<div id="${id}"><h3>${escapeHtml(heading)}</h3>${sentences}${budgets}${parts.map(partHtml).join('')}</div>`;
 }
 
 function partHtml({ heading, steps }: WorkingPart): string {

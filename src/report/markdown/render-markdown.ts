@@ -51,7 +51,8 @@ function listItem(tone: string, item: string): string {
   return tone === 'note' ? `- **${text}**` : `- ${text}`;
 }
 
-function tableParts(table: Table): string[] {
+/** A table as Markdown: one for each group, with its headings. */
+export function tableParts(table: Table): string[] {
   const remarks = table.groups.some((group) => group.rows.some((row) => row.notes.length > 0));
   return table.groups.flatMap((group) => [...groupParts(group), groupTable(table, group, remarks)]);
 }
@@ -99,10 +100,11 @@ function cellText(cell: Cell): string {
   }
 }
 
-function workingParts({ heading, remarks, parts }: Working): string[] {
+function workingParts({ heading, remarks, tables, parts }: Working): string[] {
   return [
     `### ${escapeMarkdown(heading)}`,
     ...remarks.map(escapeMarkdown),
+    ...tables.flatMap((table) => [`**${escapeMarkdown(table.caption)}**`, ...tableParts(table)]),
     ...parts.flatMap((part) => [
       ...(part.heading === '' ? [] : [`**${escapeMarkdown(part.heading)}**`]),
       [

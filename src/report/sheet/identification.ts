@@ -1,4 +1,4 @@
-import type { Bench, Plan } from '../../procedure/index.js';
+import { type Bench, decisionRuleText, type Plan } from '../../procedure/index.js';
 import { plainText } from '../escape/plain-text.js';
 import { unitFor } from '../numbers/print-unit.js';
 import { significantDigits, valueText } from '../numbers/value-text.js';
@@ -32,6 +32,7 @@ export function identification(plan: Plan): Section {
           ['Loads', loadsText(plan.bench)],
           ['Leads', leadsText(plan.bench)],
           ['Limits', limitsText(plan)],
+          ['Decision rule', decisionRuleText(plan.options.decisionRule)],
           ['Computed by', `${plan.library.name} ${plan.library.version}`],
         ]),
       },

@@ -1,4 +1,5 @@
 import type { Plan, PlanPoint, PointFinding } from '../../procedure/index.js';
+import { roundUncertainty } from '../../uncertainty/index.js';
 import { decimalsNeeded, fixedText } from '../numbers/fixed-text.js';
 import { limitDigits, readingDigits } from '../numbers/limit-digits.js';
 import { type PrintUnit, unitFor } from '../numbers/print-unit.js';
@@ -17,6 +18,10 @@ export interface PointNumbers {
   readonly expected: (point: PlanPoint) => Cell;
   readonly limit: (point: PlanPoint, side: 'lower' | 'upper') => Cell;
   readonly reading: (finding: PointFinding, point: PlanPoint | undefined) => Cell;
+  /** Limit of acceptance; none where the rule cannot be applied, or accepts no reading. */
+  readonly acceptance: (point: PlanPoint, side: 'lower' | 'upper') => Cell;
+  /** An expanded uncertainty, to two figures. */
+  readonly uncertainty: (point: PlanPoint, expanded: number | undefined) => Cell;
 }
 
 /** Chooses the units of the columns and gives the cells. */
@@ -56,6 +61,18 @@ export function pointNumbers(plan: Plan): PointNumbers {
     limit: (point, side) => {
       const text = limitText(point, side);
       return text === undefined ? none : numberCell(text, unitOf(point), columnUnit);
+    },
+    acceptance: (point, side) => {
+      const limit = point.measurement?.acceptance?.[side];
+      if (limit === undefined) return none;
+      return numberCell(limitDigits(limit, side, unitOf(point), point.range?.resolution), unitOf(point), columnUnit);
+    },
+    uncertainty: (point, expanded) => {
+      if (expanded === undefined || point.nominal === undefined) return none;
+      const unit = unitOf(point);
+      if (!(expanded > 0)) return numberCell('0', unit, columnUnit);
+      const { uncertainty, decimals } = roundUncertainty(point.nominal, expanded);
+      return numberCell(fixedText(uncertainty, unit, Math.max(0, decimals - unit.shift)), unit, columnUnit);
     },
     reading: ({ value, quantity }, point) => {
       if (value === undefined) return none;

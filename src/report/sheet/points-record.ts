@@ -15,6 +15,7 @@ import { verdictCell } from './verdict-word.js';
 export function pointsRecord(plan: Plan, findings: readonly PointFinding[]): Section {
   const numbers = pointNumbers(plan);
   const withState = findings.some((finding) => finding.phase === 'as-left');
+  const withUncertainty = findings.some((finding) => finding.expanded !== undefined);
   const byPoint = new Map<string, PointFinding[]>();
   for (const finding of findings) {
     const list = byPoint.get(finding.point);
@@ -23,7 +24,7 @@ export function pointsRecord(plan: Plan, findings: readonly PointFinding[]): Sec
   }
   const list = plan.points.map((point) => ({
     point,
-    rows: (byPoint.get(point.id) ?? []).map((finding) => rowOf(finding, point, numbers, withState)),
+    rows: (byPoint.get(point.id) ?? []).map((finding) => rowOf(finding, point, numbers, withState, withUncertainty)),
   }));
   return {
     id: 'points',
@@ -34,7 +35,7 @@ export function pointsRecord(plan: Plan, findings: readonly PointFinding[]): Sec
         table: {
           id: 'points',
           caption: `Points in the order of work; values are rms${withState ? '' : '; all readings as found'}`,
-          columns: columnsOf(numbers, withState),
+          columns: columnsOf(numbers, withState, withUncertainty),
           groups: pointGroups(
             list.filter(({ rows }) => rows.length > 0),
             numbers.loadUnit,
@@ -44,13 +45,13 @@ export function pointsRecord(plan: Plan, findings: readonly PointFinding[]): Sec
       {
         kind: 'paragraph',
         tone: 'small',
-        text: 'Margin: 0 % at the expected value, −100 % at the lower limit, +100 % at the upper limit, each side on its own scale.',
+        text: `Margin: 0 % at the expected value, −100 % at the lower limit, +100 % at the upper limit, each side on its own scale.${withUncertainty ? ' U is the expanded uncertainty of the reading at 95 %.' : ''}`,
       },
     ],
   };
 }
 
-function columnsOf(numbers: PointNumbers, withState: boolean): readonly Column[] {
+function columnsOf(numbers: PointNumbers, withState: boolean, withUncertainty: boolean): readonly Column[] {
   const unit = numbers.columnUnit === undefined ? {} : { unit: numbers.columnUnit.symbol };
   return [
     ...identityColumns(numbers),
@@ -58,13 +59,20 @@ function columnsOf(numbers: PointNumbers, withState: boolean): readonly Column[]
     { id: 'lower', title: 'Lower limit', short: 'Lower', ...unit, align: 'right' },
     { id: 'upper', title: 'Upper limit', short: 'Upper', ...unit, align: 'right' },
     ...(withState ? [{ id: 'state', title: 'State', align: 'left' } as const] : []),
-    { id: 'reading', title: 'Reading', ...unit, align: 'right' },
+    { id: 'reading', title: 'Reading', short: 'Read', ...unit, align: 'right' },
+    ...(withUncertainty ? [{ id: 'uncertainty', title: 'U', ...unit, align: 'right' } as const] : []),
     { id: 'margin', title: 'Margin', align: 'right' },
     { id: 'verdict', title: 'Verdict', align: 'left' },
   ];
 }
 
-function rowOf(finding: PointFinding, point: PlanPoint, numbers: PointNumbers, withState: boolean): Row {
+function rowOf(
+  finding: PointFinding,
+  point: PlanPoint,
+  numbers: PointNumbers,
+  withState: boolean,
+  withUncertainty: boolean,
+): Row {
   const { margin, verdict, reason } = finding;
   const shown = shownVerdict(verdict, reason);
   const marginCell: Cell =
@@ -77,6 +85,7 @@ function rowOf(finding: PointFinding, point: PlanPoint, numbers: PointNumbers, w
       numbers.limit(point, 'upper'),
       ...(withState ? [stateCell(finding.phase)] : []),
       numbers.reading(finding, point),
+      ...(withUncertainty ? [numbers.uncertainty(point, finding.expanded?.expandedUncertainty)] : []),
       marginCell,
       verdictCell(verdict, reason),
     ],

@@ -27,7 +27,7 @@ export function pointsWorksheet(plan: Plan): Section {
       {
         kind: 'paragraph',
         tone: 'small',
-        text: 'Limits are in the quantity that the instrument reads. A reading equal to a limit is inside. "Display" is what the generator itself shows.',
+        text: 'Limits are in the quantity that the instrument reads. A reading equal to a limit is inside. Where a row says "Accept", only a reading inside those limits passes. "Display" is what the generator itself shows.',
       },
     ],
   };

@@ -4,6 +4,7 @@ import { valueText } from '../numbers/value-text.js';
 import { benchTimeSection, cautionsSection, picturesSection, warningsSection } from './common-sections.js';
 import { displayRecord } from './display-table.js';
 import { facts, generatorText, identification, notesSection } from './identification.js';
+import { measurementSection } from './measurement-section.js';
 import { extraMonitorText, monitorRecord } from './monitor-table.js';
 import { pointFinder } from './point-finder.js';
 import { pointsRecord } from './points-record.js';
@@ -37,6 +38,7 @@ export function recordSheet(record: VerificationRecord, options: SheetOptions = 
       ...extraSection(record),
       ...benchTimeSection(plan),
       signing(record),
+      ...measurementSection(plan, findings.points),
       ...picturesSection(plan, findings),
       ...workingSections(plan, options, findings),
     ],

@@ -126,6 +126,8 @@ export interface Working {
   readonly heading: string;
   /** Sentences before the steps. */
   readonly remarks: readonly string[];
+  /** Tables after the sentences, such as a budget. */
+  readonly tables: readonly Table[];
   readonly parts: readonly WorkingPart[];
 }
 

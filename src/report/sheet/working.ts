@@ -1,9 +1,11 @@
-import type { Findings, Plan } from '../../procedure/index.js';
+import { quantityUnits } from '../../circuit/index.js';
+import type { Findings, Plan, PlanPoint } from '../../procedure/index.js';
 import { type SourceId, type Step, sources } from '../../working/index.js';
 import { plainText } from '../escape/plain-text.js';
 import { valueText } from '../numbers/value-text.js';
+import { budgetResultText, budgetTable } from './budget-table.js';
 import { loadOf } from './point-numbers.js';
-import type { Block, Section, Working, WorkingPart, WorkingStep } from './sheet.js';
+import type { Block, Section, Table, Working, WorkingPart, WorkingStep } from './sheet.js';
 import type { SheetOptions } from './sheet-options.js';
 import { substituteNumbers, workingNumber } from './substitute-numbers.js';
 
@@ -34,7 +36,8 @@ export function workingSections(plan: Plan, options: SheetOptions, findings?: Fi
     const load = valueText(loadOf(point), 'resistance', 6);
     const heading = plainText(`Point ${point.number}: ${point.outputName}, ${point.settingText} at ${load}`);
     const remarks = point.measurement === undefined ? [] : [plainText(point.measurement.statement)];
-    if (parts.length > 0) blocks.push(block({ id: workingId(point.number), heading, remarks, parts }));
+    const tables = budgetTables(point);
+    if (parts.length > 0) blocks.push(block({ id: workingId(point.number), heading, remarks, tables, parts }));
   }
   const rules = (findings?.rules ?? []).filter((rule) => rule.working.length > 0);
   rules.forEach((rule, i) => {
@@ -45,6 +48,7 @@ export function workingSections(plan: Plan, options: SheetOptions, findings?: Fi
         id: `working-rule-${i + 1}`,
         heading,
         remarks: [],
+        tables: [],
         parts: [{ heading: '', steps: stepsOf(rule.working, numbered) }],
       }),
     );
@@ -73,6 +77,14 @@ const leftOut: Section = {
     },
   ],
 };
+
+/** The budget of a reading at the expected value. */
+function budgetTables({ number, reads, measurement }: PlanPoint): readonly Table[] {
+  if (measurement === undefined) return [];
+  const unit = quantityUnits[reads];
+  const caption = `Budget at the expected value. ${budgetResultText(measurement.budget, measurement.expanded, unit)}`;
+  return [budgetTable(measurement.budget, { id: `budget-${number}`, caption, unit })];
+}
 
 function block(working: Working): Block {
   return { kind: 'working', working };

@@ -1,6 +1,7 @@
 import type { Plan } from '../../procedure/index.js';
 import { benchTimeSection, cautionsSection, picturesSection, warningsSection } from './common-sections.js';
 import { generatorText, identification, notesSection } from './identification.js';
+import { measurementSection } from './measurement-section.js';
 import { monitorWorksheet } from './monitor-table.js';
 import { pointsWorksheet } from './points-worksheet.js';
 import { rulesWorksheet } from './rules-table.js';
@@ -27,6 +28,7 @@ export function worksheetSheet(plan: Plan, options: SheetOptions = {}): Sheet {
       ...monitorWorksheet(plan),
       ...benchTimeSection(plan),
       signing(),
+      ...measurementSection(plan),
       ...picturesSection(plan),
       ...workingSections(plan, options),
     ],

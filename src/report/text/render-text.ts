@@ -75,9 +75,13 @@ function formLine({ name, value }: FormLine, spell: Spell): string[] {
   return value === undefined ? [lead + '_'.repeat(40)] : wrapUnder(lead, spell(value), width);
 }
 
-function workingLines({ heading, remarks, parts }: Working, spell: Spell): string[] {
+function workingLines({ heading, remarks, tables, parts }: Working, spell: Spell): string[] {
   const lines = wrapText(spell(heading), width);
   for (const remark of remarks) lines.push(...wrapUnder('  ', spell(remark), width));
+  for (const table of tables) {
+    lines.push(...wrapUnder('  ', spell(table.caption), width));
+    lines.push(...tableText(table, width - 4, spell).map((line) => (line === '' ? '' : `    ${line}`)));
+  }
   for (const part of parts) {
     if (part.heading !== '') lines.push(...wrapUnder('  ', spell(part.heading), width));
     for (const step of part.steps) {

@@ -51,4 +51,8 @@ export const informativeColumns = [
   'lower',
   'upper',
   'limits',
+  'expanded uncertainty',
+  'test uncertainty ratio',
+  'accept from',
+  'accept to',
 ] as const;

@@ -28,6 +28,7 @@ import { isQuantity, readQuantity, ruleFor } from '../parts/read-quantity.js';
 import type { Report } from '../parts/report-fault.js';
 import { blankableLine, identifier, line, prose } from '../parts/text.js';
 import { quantityChoice } from '../parts/tolerance.js';
+import { decisionRule } from './decision-rule-schema.js';
 import { checkLimits } from './monitor-row-schema.js';
 import { circuit, crestFactor } from './output-schema.js';
 
@@ -153,6 +154,7 @@ export const benchSchema = describeForSchema(
           read: optional(pause),
         }),
       ),
+      decisionRule: optional(decisionRule),
     }),
     ({ instrument: meter, loads, leads, reads }, report) => {
       reportRepeats(

@@ -5,6 +5,7 @@ import { describeForSchema } from '../parts/json-schema-notes.js';
 import { list, members, optional } from '../parts/members.js';
 import { identifier, line, prose } from '../parts/text.js';
 import { quantityChoice } from '../parts/tolerance.js';
+import { expanded } from './measurement-schema.js';
 import { monitorDisplay, monitorSet } from './monitor-row-schema.js';
 import { band, library, place } from './plan-schema.js';
 import { monitorReading, phase, reading } from './readings-schema.js';
@@ -42,6 +43,11 @@ const pointFinding = describeForSchema(
       'close-to-limit',
       'below-lower',
       'above-upper',
+      'in-guard-band',
+      'outside-in-guard-band',
+      'conditional-pass',
+      'conditional-fail',
+      'no-decision',
       'no-reading',
       'no-limits',
       'not-plausible',
@@ -50,6 +56,9 @@ const pointFinding = describeForSchema(
     message: prose,
     margin: optional(number),
     power: optional(number),
+    expanded: optional(expanded),
+    conformance: optional(members({ conforming: number, nonconforming: number, below: number, above: number })),
+    simpleVerdict: optional(verdict),
     display: optional(displayFinding),
     warnings: list(warning),
     working,

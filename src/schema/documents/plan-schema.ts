@@ -6,6 +6,7 @@ import { crossCheck, items, list, members, optional, reportRepeats } from '../pa
 import { identifier, line, notBlank, prose } from '../parts/text.js';
 import { quantityChoice } from '../parts/tolerance.js';
 import { benchSchema } from './bench-schema.js';
+import { decisionRule } from './decision-rule-schema.js';
 import { expanded, readingBudget } from './measurement-schema.js';
 import { monitorRowShape } from './monitor-row-schema.js';
 import { ruleId, standardRule, standing } from './rule-schema.js';
@@ -88,6 +89,11 @@ const point = describeForSchema(
         expanded,
         atLower: optional(number),
         atUpper: optional(number),
+        slope: number,
+        testUncertaintyRatio: optional(number),
+        acceptance: optional(z.nullable(band)),
+        failing: optional(band),
+        assumptions: list(prose),
         statement: prose,
       }),
     ),
@@ -120,6 +126,7 @@ export const planSchema = describeForSchema(
         govern: choice(['published', 'derived', 'tighter']),
         lowSetting: number,
         closeToLimit: number,
+        decisionRule,
       }),
       points: list(point),
       rules: list(rule),
