@@ -15,7 +15,7 @@ describe('a budget', () => {
     expect(lines[0]).toBe('Power at 500 ohm. Result: 125.0 W, U = 5.8 W (k = 1.96, 95 %).');
     expect(Math.max(...lines.map((line) => line.length))).toBeLessThanOrEqual(80);
     expect(lines.find((line) => line.startsWith('current'))).toMatch(
-      /500 mA +5\.8 mA +rectangular +∞ +B +500 +2\.9 W +95\.5 %$/,
+      /500 mA +5\.8 mA +rectangular +∞ +B +500 +2\.89 W +95\.5 %$/,
     );
     expect(lines.find((line) => line.startsWith('load'))).toMatch(/500 Ω +2\.5 Ω +normal +∞ +B +0\.25 +0\.63 W +4\.5 %$/);
     expect(lines.find((line) => line.startsWith('Combined'))).toMatch(/125 W +3 W .* 100 %$/);

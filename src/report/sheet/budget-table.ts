@@ -5,6 +5,7 @@ import {
   roundUncertainty,
 } from '../../uncertainty/index.js';
 import { plainText } from '../escape/plain-text.js';
+import { fixedText } from '../numbers/fixed-text.js';
 import { type PrintKind, unitFor } from '../numbers/print-unit.js';
 import { significantDigits } from '../numbers/value-text.js';
 import { none, textCell } from './cells.js';
@@ -33,7 +34,8 @@ const columns: readonly Column[] = [
 
 /** A budget as a table: a row for each input, and the combined result last. */
 export function budgetTable(budget: Propagated, { id, caption, unit }: BudgetLabels): Table {
-  const rows = budget.contributions.map((contribution) => rowOf(contribution, unit));
+  const contributionText = inOneUnit(budget.standardUncertainty, unit);
+  const rows = budget.contributions.map((row) => rowOf(row, contributionText(row.contribution)));
   const combined: Row = {
     cells: [
       textCell('Combined'),
@@ -43,7 +45,7 @@ export function budgetTable(budget: Propagated, { id, caption, unit }: BudgetLab
       degreesCell(budget.degreesOfFreedom),
       none,
       none,
-      quantityCell(budget.standardUncertainty, unit, 2),
+      textCell(contributionText(budget.standardUncertainty)),
       textCell(budget.standardUncertainty > 0 ? '100 %' : '–'),
     ],
     notes: [],
@@ -71,7 +73,7 @@ export function budgetResultText(budget: Propagated, expanded: ExpandedUncertain
   return `Result: ${text(rounded.value)}, U = ${text(rounded.uncertainty)} (${coverage}).`;
 }
 
-function rowOf(contribution: Contribution, unitOfResult: string | undefined): Row {
+function rowOf(contribution: Contribution, ofResult: string): Row {
   const { name, description, unit, value, standardUncertainty, distribution, degreesOfFreedom } = contribution;
   return {
     cells: [
@@ -82,11 +84,21 @@ function rowOf(contribution: Contribution, unitOfResult: string | undefined): Ro
       degreesCell(degreesOfFreedom),
       textCell(contribution.type),
       { kind: 'number', digits: digitsOf(contribution.sensitivity, 3) },
-      quantityCell(contribution.contribution, unitOfResult, 2),
+      textCell(ofResult),
       textCell(shareText(contribution.share)),
     ],
     notes: [],
   };
+}
+
+/** Contributions stand in the unit of the combined uncertainty, with its digits: they are compared with it. */
+function inOneUnit(combined: number, unit: string | undefined): (value: number) => string {
+  const kind = kindOf(unit);
+  if (kind === undefined || !(combined > 0)) return (value) => plain(value, unit, 3);
+  const printed = unitFor(kind, [combined]);
+  const decimals = 2 - Math.floor(Math.log10(combined * 10 ** printed.shift));
+  if (decimals < 0 || decimals > 6) return (value) => plain(value, unit, 3);
+  return (value) => `${fixedText(value, printed, decimals)} ${printed.symbol}`;
 }
 
 function shareText(share: number): string {
