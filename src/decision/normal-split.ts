@@ -8,6 +8,7 @@ const fallOfTail = 33;
 const fallOfPanel = 18;
 const ratioOfPanel = 5;
 const nodesOfPanel = 16;
+const leastGap = 1e-140;
 
 /**
  * P(X > h and Y < k) for standard normal X and Y of correlation ρ ≥ 0.
@@ -25,7 +26,8 @@ const nodesOfPanel = 16;
  */
 export function normalSplit(h: number, gap: number, end: number, beside = 0): number {
   const sum = 2 * h - gap;
-  const a = (gap * gap) / 8;
+  // A gap whose square would fade is none: the panels would have nowhere to end.
+  const a = Math.abs(gap) < leastGap ? 0 : (gap * gap) / 8;
   const b = (sum * sum) / 8;
   return between(h, gap, sum / 2) + (Math.exp(-a - b) * integral(a, b, end, beside)) / Math.PI;
 }

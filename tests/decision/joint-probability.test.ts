@@ -77,6 +77,14 @@ describe('split of a bivariate normal distribution', () => {
     expect(normalSplit(0, 0, 1)).toBeCloseTo(0.25, 15);
   });
 
+  it('comes to its end with the smallest gaps and limits, where squares fade', () => {
+    const plain = normalSplit(0.3, 0, 0.5);
+    for (const gap of [1e-130, 1e-141, 1e-155, 1e-161, 2e-162, 1e-163, 5e-324]) {
+      for (const signed of [gap, -gap]) expect(normalSplit(0.3, signed, 0.5) / plain).toBeCloseTo(1, 15);
+      expect(normalSplit(gap, gap, 0.5)).toBeCloseTo(normalSplit(0, 0, 0.5), 15);
+    }
+  });
+
   it('at 0, 0 is that of Sheppard: ¼ − arcsin ρ/2π', () => {
     for (const rho of [0.1, 0.5, 0.9, 0.99, 0.9999]) {
       const found = normalSplit(0, 0, Math.sqrt((1 - rho) / (1 + rho)));

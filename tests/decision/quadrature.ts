@@ -57,7 +57,13 @@ export function riskBy(
 ): { readonly consumerRisk: number; readonly producerRisk: number } {
   const density = densityOf(prior);
   const wide = 12 * prior.standardDeviation + 12 * u + 2;
-  const breaks = [tolerance.from - u, readings.from, readings.to, tolerance.to + u, prior.mean];
+  // Far from the acceptance limits the integrand falls within a small part of u: stretches that double from there on.
+  const flanks = [0.25, 0.5, 1, 2, 4, 8, 16].map((multiple) => multiple * u);
+  const breaks = [tolerance.from, tolerance.to, readings.from, readings.to].flatMap((edge) => [
+    edge,
+    ...flanks.flatMap((flank) => [edge - flank, edge + flank]),
+  ]);
+  breaks.push(prior.mean);
   const rejected = (x: number) =>
     density(x) * (normalSurvival((readings.to - x) / u) + normalSurvival((x - readings.from) / u));
   const accepted = (x: number) => density(x) * normalInterval((readings.from - x) / u, (readings.to - x) / u);
