@@ -1,3 +1,10 @@
+export type { CaptureColumn } from './csv/capture-heading.js';
+export {
+  type CaptureCsvOptions,
+  type CaptureSamples,
+  readCaptureCsv,
+  safeReadCaptureCsv,
+} from './csv/read-capture-csv.js';
 export { type ReadingsCsvOptions, readReadingsCsv, safeReadReadingsCsv } from './csv/read-readings-csv.js';
 export { informativeColumns, type ReadingsColumn, readingsColumns } from './csv/readings-columns.js';
 export type { Delimiter } from './csv/split-csv.js';
