@@ -59,7 +59,7 @@ export interface FoilCurrents {
  * @returns Current, share, power and density of each foil, phase between them, concentration, cautions and steps
  * @throws CalculationError `missing-member`, `not-a-number`, `not-positive`, `negative`, `result-out-of-range`
  * @source Current divider of two impedances
- * @accuracy Within 12 units in the last place
+ * @accuracy Currents within 7 units in the last place, powers within 14
  * @example
  * ```ts
  * import { foilCurrents } from 'esu-limits';

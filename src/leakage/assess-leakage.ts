@@ -66,7 +66,7 @@ export interface LeakageFinding {
  * @throws CalculationError as `leakageLimit`, `leakageAtNominal`, `readingErrors` and `loadErrors`; `missing-member`
  * (errors of the resistor without an instrument)
  * @source IEC 60601-2-2, HF leakage; from memory: check your copy of the standard
- * @accuracy Within 10 units in the last place
+ * @accuracy Within 6 units in the last place
  * @example
  * ```ts
  * import { assessLeakage, decide } from 'esu-limits';

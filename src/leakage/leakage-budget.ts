@@ -1,4 +1,4 @@
-import { fail } from '../checks/index.js';
+import { atPath, fail } from '../checks/index.js';
 import type { Quantity } from '../circuit/index.js';
 import {
   type AccuracyStatement,
@@ -49,8 +49,8 @@ export function leakageBudget(input: LeakageBudgetInput): Propagated {
     );
   }
   const unit = { power: 'W', current: 'A', voltage: 'V' }[quantity];
-  const errors = readingErrors(instrument.accuracy, { ...instrument, reading }, unit);
-  const ofResistor = loadErrors({ ...resistor, resistance: measuringResistance });
+  const errors = atPath('instrument', () => readingErrors(instrument.accuracy, { ...instrument, reading }, unit));
+  const ofResistor = atPath('resistor', () => loadErrors({ ...resistor, resistance: measuringResistance }));
   const readingNames = Object.keys(errors);
   const resistorNames = Object.keys(ofResistor);
   const inputs: Record<string, UncertainInput> = { ...errors, ...ofResistor };

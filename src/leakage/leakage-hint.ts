@@ -1,4 +1,4 @@
-import { requireNonNegative, requirePositive } from '../checks/index.js';
+import { atPath, requireNonNegative, requirePositive } from '../checks/index.js';
 import { formatQuantity } from '../units/index.js';
 import type { Step } from '../working/index.js';
 import { type LeakageCaution, leakageCautions } from './cautions.js';
@@ -81,7 +81,8 @@ export function leakageHint(input: LeakageHintInput): LeakageHint {
       : undefined;
   const stray = strayFor(current);
   const atLimit = strayFor(limit);
-  const lead = input.lead === undefined ? undefined : leadCapacitance(input.lead);
+  const { lead: stated } = input;
+  const lead = stated === undefined ? undefined : atPath('lead', () => leadCapacitance(stated));
   const { hint, text } = hintOf({ ...input, current, limit, measuringResistance }, stray?.capacitance, lead);
   return {
     hint,

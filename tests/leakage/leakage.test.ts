@@ -255,6 +255,12 @@ describe('a leakage beside its limit', () => {
     expect(faultOf(() => assessLeakage({ ...read, measuringResistance: 0 })).path).toBe('measuringResistance');
     const resistor = faultOf(() => assessLeakage({ ...read, resistor: { tolerance: 0.01 } }));
     expect(resistor).toMatchObject({ code: 'missing-member', path: 'instrument' });
+    const range = { maximum: 0, resolution: 0.001 };
+    expect(faultOf(() => assessLeakage({ ...read, instrument: { ...meter, range } })).path).toBe(
+      'instrument.range.maximum',
+    );
+    const percent = faultOf(() => assessLeakage({ ...read, instrument: meter, resistor: { tolerance: 3 } }));
+    expect(percent).toMatchObject({ code: 'not-a-fraction', path: 'resistor.tolerance' });
     const none = faultOf(() => assessLeakage({ ...isolated, reading: 0, quantity: 'power', instrument: meter }));
     expect(none).toMatchObject({ code: 'not-positive', path: 'reading' });
   });
@@ -326,6 +332,7 @@ describe('hint', () => {
   });
 
   it('refuses values without a meaning', () => {
+    expect(faultOf(() => leakageHint({ ...found, lead: { ...lead, length: 0 } })).path).toBe('lead.length');
     expect(faultOf(() => leakageHint({ ...found, limit: 0 })).path).toBe('limit');
     expect(faultOf(() => leakageHint({ ...found, current: -1 })).path).toBe('current');
     expect(faultOf(() => leakageHint({ ...found, liftedCurrent: -1 })).path).toBe('liftedCurrent');
