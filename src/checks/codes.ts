@@ -216,6 +216,26 @@ export const codeList = {
     cause: 'The hysteresis of a monitor leaves no resistance that would end its alarm.',
     remedy: 'Check the hysteresis against the limits: it is in ohms, that of a rise a fraction of the baseline.',
   },
+  'threshold-not-verifiable': {
+    cause: 'A box cannot show that a monitor trips inside its tolerance, or has no value beyond a threshold.',
+    remedy: 'Use a box as the message describes, or record that the threshold was not verified.',
+  },
+  'few-baselines': {
+    cause: 'A rise over a baseline can be challenged at fewer than three baselines.',
+    remedy: 'Use a box with more values between the limits of the monitor.',
+  },
+  'sweep-left-out': {
+    cause: 'A sweep to the upper limit of a monitor would be ended by its rule of a rise.',
+    remedy: 'Use a box with smaller steps about the limit, so that the sweep can begin nearer to it.',
+  },
+  'open-not-detected': {
+    cause: 'Nothing that is stated of a monitor makes it alarm at an open circuit.',
+    remedy: 'Check the sheet: an upper limit is probably missing from it.',
+  },
+  'short-not-detected': {
+    cause: 'Nothing that is stated of a contact quality monitor makes it alarm at a short circuit.',
+    remedy: 'Check the sheet for a lower limit; without one, check lead and electrode by eye.',
+  },
   'expression-refused': {
     cause:
       'An expression cannot be read, or uses something outside the closed list of functions, operators and symbols.',

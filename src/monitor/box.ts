@@ -34,7 +34,9 @@ export function checkAccuracy({ relative, absolute }: BoxAccuracy, path: string)
   if (relative === undefined && absolute === undefined) {
     fail('missing-member', `${path}.relative`, relative, 'must be given, or the absolute part; 0 is taken as exact');
   }
-  if (relative !== undefined) requireFraction(relative, `${path}.relative`);
+  if (relative !== undefined && requireFraction(relative, `${path}.relative`) === 1) {
+    fail('out-of-range', `${path}.relative`, relative, 'must be less than 1: such a box says nothing');
+  }
   if (absolute !== undefined) requireNonNegative(absolute, `${path}.absolute`);
 }
 

@@ -1,4 +1,6 @@
 export type { BoxAccuracy, DecadeBox, ResistanceBox, SubstitutionBox } from './box.js';
+export type { AlarmChallenge, MonitorChallenge, ReadingChallenge, SweepChallenge } from './challenge.js';
+export { challengesFor, type MonitorChallenges } from './challenges-for.js';
 export { checkMonitor } from './check-monitor.js';
 export {
   type DisplayFault,
@@ -21,4 +23,5 @@ export {
 } from './monitor-states.js';
 export { placeReading } from './place-reading.js';
 export { type ReadingLimits, type ReadingQuestion, type ReadingRowsInput, readingRows } from './reading-rows.js';
+export type { BoxNeed, ThresholdPlan } from './threshold-plan.js';
 export type { ResistanceTrace, SampledTrace, StepTrace, TimedTrace, TracedResistance } from './trace.js';

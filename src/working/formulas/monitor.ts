@@ -81,3 +81,39 @@ export const displayResidualFormula = {
   inputs: { y: 'ohm', a: 'ohm', g: '1', x: 'ohm' },
   source: 'definition',
 } as const satisfies Formula;
+
+export const setBelowFormula = {
+  id: 'monitor-set-below',
+  symbol: 'R_set',
+  expression: '(T - R_s - a) / (1 + q)',
+  unit: 'ohm',
+  inputs: { T: 'ohm', R_s: 'ohm', a: 'ohm', q: '1' },
+  source: 'definition',
+} as const satisfies Formula;
+
+export const setAboveFormula = {
+  id: 'monitor-set-above',
+  symbol: 'R_set',
+  expression: '(T - R_s + a) / (1 - q)',
+  unit: 'ohm',
+  inputs: { T: 'ohm', R_s: 'ohm', a: 'ohm', q: '1' },
+  source: 'definition',
+} as const satisfies Formula;
+
+export const seenLeastFormula = {
+  id: 'monitor-seen-least',
+  symbol: 'R_least',
+  expression: 'R * (1 - q) - a + R_s',
+  unit: 'ohm',
+  inputs: { R: 'ohm', R_s: 'ohm', a: 'ohm', q: '1' },
+  source: 'definition',
+} as const satisfies Formula;
+
+export const seenMostFormula = {
+  id: 'monitor-seen-most',
+  symbol: 'R_most',
+  expression: 'R * (1 + q) + a + R_s',
+  unit: 'ohm',
+  inputs: { R: 'ohm', R_s: 'ohm', a: 'ohm', q: '1' },
+  source: 'definition',
+} as const satisfies Formula;

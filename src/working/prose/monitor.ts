@@ -12,6 +12,12 @@ const meanings = {
   h: 'hysteresis',
 };
 
+const blur = {
+  R_s: 'resistance of lead and fixture in series',
+  a: 'fixed part of what box, lead and fixture may be off',
+  q: 'part of the value that the box may be off',
+};
+
 /** Prose of the formulas of monitor/, by formula identifier. */
 export const monitorProse: Readonly<Record<string, Prose>> = {
   'monitor-seen': {
@@ -74,5 +80,21 @@ export const monitorProse: Readonly<Record<string, Prose>> = {
       x: 'resistance that was set',
     },
     note: 'Offset and gain make the sum of squares of the residuals least.',
+  },
+  'monitor-set-below': {
+    title: 'Largest set value that the monitor surely sees at or below a resistance',
+    meanings: { R_set: 'value to set', T: 'resistance that the monitor sees', ...blur },
+  },
+  'monitor-set-above': {
+    title: 'Smallest set value that the monitor surely sees at or above a resistance',
+    meanings: { R_set: 'value to set', T: 'resistance that the monitor sees', ...blur },
+  },
+  'monitor-seen-least': {
+    title: 'Least that the monitor sees of a set value',
+    meanings: { R_least: meanings.R_seen, R: 'value that is set', ...blur },
+  },
+  'monitor-seen-most': {
+    title: 'Most that the monitor sees of a set value',
+    meanings: { R_most: meanings.R_seen, R: 'value that is set', ...blur },
   },
 };

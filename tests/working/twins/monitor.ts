@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { expect } from 'vitest';
-import { displayFit, explainAlarm, type Monitor, monitorStates } from '../../../src/monitor/index.js';
+import { challengesFor, displayFit, explainAlarm, type Monitor, monitorStates } from '../../../src/monitor/index.js';
 import type { Step } from '../../../src/working/index.js';
 import { valueBetween } from '../../generators.js';
 import type { Twins } from './twin.js';
@@ -22,6 +22,18 @@ const rest = [90, 170] as const;
 
 const fitOf = (sets: readonly number[], shown: readonly number[]) =>
   displayFit({ rows: sets.map((set, i) => ({ set, displayed: shown[i] as number })), resolution: 1 });
+
+const box = (absolute: number, relative: number) => ({ step: 1, maximum: 999, accuracy: { absolute, relative } });
+const bench = { T: valueBetween(20, 200), R_s: valueBetween(0, 5), a: valueBetween(0, 3), q: valueBetween(0, 0.1) };
+const baselines = fc.record({ R: fc.integer({ min: 20, max: 200 }), R_s: bench.R_s, a: bench.a, q: bench.q });
+
+/** A step of the plan of a rise whose only possible baseline is a given one. */
+function baselineStep(formula: string, { R, R_s, a, q }: Readonly<Record<string, number>>): number {
+  const rise = { fraction: 0.9, baseline: 'at-start' } as const;
+  const values = { values: [R!, 10 * R!], accuracy: { absolute: a!, relative: q! } };
+  const monitor: Monitor = { kind: 'contact-quality', rise, series: { resistance: R_s! } };
+  return stepValue(challengesFor(monitor, values).thresholds[0]!.working, formula);
+}
 
 const ohms = valueBetween(1, 200);
 const rise = valueBetween(0.05, 0.9);
@@ -96,4 +108,24 @@ export const twins: Twins = {
       return { y, a: offset, g: gain, x };
     }),
   },
+  'monitor-set-below': {
+    fast: ({ T, R_s, a, q }) => {
+      const upper = { resistance: T! };
+      const { working } = challengesFor({ kind: 'continuity', upper, series: { resistance: R_s! } }, box(a!, q!))
+        .thresholds[0]!;
+      return stepValue(working, 'monitor-set-below');
+    },
+    symbols: bench,
+  },
+  'monitor-set-above': {
+    fast: ({ T, R_s, a, q }) => {
+      const lower = { resistance: T! };
+      const { working } = challengesFor({ kind: 'continuity', lower, series: { resistance: R_s! } }, box(a!, q!))
+        .thresholds[0]!;
+      return stepValue(working, 'monitor-set-above');
+    },
+    symbols: bench,
+  },
+  'monitor-seen-least': { fast: (inputs) => baselineStep('monitor-seen-least', inputs), inputs: baselines },
+  'monitor-seen-most': { fast: (inputs) => baselineStep('monitor-seen-most', inputs), inputs: baselines },
 };
