@@ -31,6 +31,12 @@ export type {
 export { type CurveReadingInput, curveReadingBudget } from './instruments/curve-reading-budget.js';
 export { type LoadStatement, loadErrors } from './instruments/load-errors.js';
 export { type PowerMeasurement, powerBudget, type StatedReading } from './instruments/power-budget.js';
+export {
+  type PowerColumns,
+  type PowerColumnsInput,
+  powerColumns,
+  type UncertainColumn,
+} from './instruments/power-columns.js';
 export { type ReadingBudget, type ReadingBudgetInput, readingBudget } from './instruments/reading-budget.js';
 export { type ReadingErrors, readingErrors } from './instruments/reading-errors.js';
 export { type AdaptiveOptions, type AdaptiveResult, adaptiveMonteCarlo } from './monte-carlo/adaptive-monte-carlo.js';
