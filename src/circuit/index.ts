@@ -44,6 +44,15 @@ export {
   accessoryVoltageRule,
 } from './source/accessory-rating.js';
 export { type EquivalentSource, equivalentSource, type LoadReading } from './source/equivalent-source.js';
+export {
+  type PartRating,
+  type PeakRatingRule,
+  type PeakRatings,
+  type PeakRatingsQuestion,
+  peakRatingRule,
+  peakRatings,
+  type RatedPart,
+} from './source/peak-ratings.js';
 export { type PowerTransfer, powerTransfer, type SourceAndLoad } from './source/power-transfer.js';
 export { type FrequencyQuestion, frequencyOfPhase, type PhaseFrequency } from './strays/frequency-of-phase.js';
 export { type LoadImpedance, loadImpedance } from './strays/load-impedance.js';

@@ -2,6 +2,7 @@ import {
   accessoryRating,
   coaxialLine,
   heatingFactor,
+  peakRatings,
   peakVoltage,
   roundWireResistance,
   skinDepth,
@@ -250,6 +251,12 @@ export const benchEffectsChecks: readonly Check[] = [
     ],
   ]),
   ...rows(
+    'IEC 60601-2-2, rating of the voltmeter: 150 % of the expected peak',
+    'from memory',
+    [['voltmeter-rating', 'rating of a voltmeter for a peak of 1000 V', 1500, 'V', 0.5, () => voltmeterRating(1000)]],
+    'iec-60601-2-2-memory',
+  ),
+  ...rows(
     'IEC 60601-2-2, accessory voltage rule',
     'from memory',
     [
@@ -262,4 +269,8 @@ export const benchEffectsChecks: readonly Check[] = [
 
 function leastCrestFactor(volts: number): number {
   return accessoryRating({ peakVoltage: volts, accessoryRating: volts, crestFactor: 9 }).leastCrestFactor ?? 0;
+}
+
+function voltmeterRating(volts: number): number {
+  return peakRatings({ peakVoltage: volts, ratings: { instrument: 1 } }).parts[0]?.neededRating ?? 0;
 }

@@ -7,6 +7,8 @@ import {
   heatingFactor,
   loadHeating,
   pauseFromRating,
+  peakRatingRule,
+  peakRatings,
   permittedActivation,
   powerTransfer,
   requiredPause,
@@ -160,9 +162,70 @@ describe('the rating of an accessory', () => {
   });
 });
 
+describe('the ratings of the bench', () => {
+  it('hold for the peak itself, and for half as much again at the instrument', () => {
+    const question = { peakVoltage: 1500, ratings: { instrument: 2250, load: 1500, leads: 1500, insulation: 1500 } };
+    const fine = peakRatings(question);
+    expect(fine).toMatchObject({
+      sufficient: true,
+      permittedPeakVoltage: 1500,
+      weakest: 'instrument',
+      standing: 'from memory',
+    });
+    expectRecomputes(fine.working);
+    for (const part of ['instrument', 'load', 'leads', 'insulation'] as const) {
+      const ratings = { ...question.ratings, [part]: question.ratings[part] - 1 };
+      const { sufficient, weakest, parts } = peakRatings({ ...question, ratings });
+      expect({ sufficient, weakest }).toEqual({ sufficient: false, weakest: part });
+      expect(parts.filter((row) => !row.sufficient).map((row) => row.part)).toEqual([part]);
+    }
+  });
+
+  it('say of the permitted peak that it is sufficient, and of more that it is not', () => {
+    fc.assert(
+      fc.property(valueBetween(100, 6000), valueBetween(100, 6000), (instrument, insulation) => {
+        const ratings = { instrument, insulation };
+        const { permittedPeakVoltage } = peakRatings({ peakVoltage: 1, ratings });
+        expect(peakRatings({ peakVoltage: permittedPeakVoltage * (1 - 1e-12), ratings }).sufficient).toBe(true);
+        expect(peakRatings({ peakVoltage: permittedPeakVoltage * (1 + 1e-12), ratings }).sufficient).toBe(false);
+      }),
+    );
+  });
+
+  it('take another rule, with its standing', () => {
+    const rule = {
+      ...peakRatingRule,
+      factors: { ...peakRatingRule.factors, instrument: 1 },
+      standing: 'published' as const,
+    };
+    const verdict = peakRatings({ peakVoltage: 1500, ratings: { instrument: 1500 }, rule });
+    expect(verdict).toMatchObject({ sufficient: true, standing: 'published' });
+  });
+});
+
 describe('bad input', () => {
   const heat = { power: 100, thermalResistance: 2, timeConstant: 120, maximumRise: 100 };
   it.each<[string, () => unknown, string, string]>([
+    ['a peak of 0', () => peakRatings({ peakVoltage: 0, ratings: { load: 1 } }), 'not-positive', 'peakVoltage'],
+    ['a rating of 0', () => peakRatings({ peakVoltage: 1, ratings: { load: 0 } }), 'not-positive', 'ratings.load'],
+    ['no rating', () => peakRatings({ peakVoltage: 1, ratings: {} }), 'missing-member', 'ratings'],
+    [
+      'another part',
+      () => peakRatings({ peakVoltage: 1, ratings: { cable: 5 } as { load?: number } }),
+      'unknown-choice',
+      'ratings.cable',
+    ],
+    [
+      'a factor below 1',
+      () =>
+        peakRatings({
+          peakVoltage: 1,
+          ratings: { load: 1 },
+          rule: { ...peakRatingRule, factors: { ...peakRatingRule.factors, load: 0.5 } },
+        }),
+      'out-of-range',
+      'rule.factors.load',
+    ],
     [
       'a time constant of 0',
       () => loadHeating({ ...heat, timeConstant: 0, duration: 1 }),

@@ -1,4 +1,4 @@
-import { requirePositive } from '../../checks/index.js';
+import { requireNonNegative, requirePositive } from '../../checks/index.js';
 import { accessoryFactorFormula } from '../../working/formulas/circuit-effects.js';
 import { type SourceId, type Standing, type Step, step } from '../../working/index.js';
 import { requireCrestFactor } from '../require-crest-factor.js';
@@ -54,7 +54,7 @@ export interface AccessoryVerdict {
  *
  * @param question Peak voltage and crest factor of the mode, rating of the accessory
  * @returns Verdict, with the standing of the rule and the working
- * @throws CalculationError `not-a-number`, `not-positive`, `out-of-range` (a crest factor below 1)
+ * @throws CalculationError `not-a-number`, `not-positive`, `negative`, `out-of-range` (a crest factor below 1)
  * @source IEC 60601-2-2, rated accessory voltage; from memory: check your copy of the standard
  * @example
  * ```ts
@@ -69,7 +69,7 @@ export function accessoryRating(question: AccessoryQuestion): AccessoryVerdict {
   const crestFactor = requireCrestFactor(question.crestFactor);
   const rule = question.rule ?? accessoryVoltageRule;
   const threshold = requirePositive(rule.threshold, 'rule.threshold');
-  const V_o = requirePositive(rule.offset, 'rule.offset');
+  const V_o = requireNonNegative(rule.offset, 'rule.offset');
   const V_d = requirePositive(rule.divisor, 'rule.divisor');
   const y_m = requirePositive(rule.maximum, 'rule.maximum');
   const { standing } = rule;

@@ -279,3 +279,12 @@ export const accessoryFactorFormula = {
   inputs: { V_p: 'V', V_o: 'V', V_d: 'V', y_m: '1' },
   source: 'iec-60601-2-2-memory',
 } as const satisfies Formula;
+
+export const neededRatingFormula = {
+  id: 'needed-rating',
+  symbol: 'V_n',
+  expression: 'k * V_p',
+  unit: 'V',
+  inputs: { k: '1', V_p: 'V' },
+  source: 'iec-60601-2-2-memory',
+} as const satisfies Formula;

@@ -233,4 +233,13 @@ export const circuitEffectsProse: Readonly<Record<string, Prose>> = {
     },
     note: 'From memory: check your copy of the standard.',
   },
+  'needed-rating': {
+    title: 'Least rating of a part that meets a peak voltage',
+    meanings: {
+      V_n: 'least rating of the part, peak',
+      k: 'factor of the rule for this part',
+      V_p: 'highest expected peak voltage',
+    },
+    note: 'From memory: check your copy of the standard.',
+  },
 };

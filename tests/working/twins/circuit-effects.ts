@@ -8,6 +8,8 @@ import {
   loadHeating,
   loadImpedance,
   pauseFromRating,
+  peakRatingRule,
+  peakRatings,
   permittedActivation,
   powerErrorFromStrays,
   powerTransfer,
@@ -211,6 +213,15 @@ export const twins: Twins = {
   },
   'available-power': {
     fast: ({ E, R_s }) => powerTransfer({ openCircuitVoltage: E!, sourceResistance: R_s!, load: 1 }).availablePower,
+  },
+  'needed-rating': {
+    fast: ({ k, V_p }) =>
+      peakRatings({
+        peakVoltage: V_p!,
+        ratings: { load: 1 },
+        rule: { ...peakRatingRule, factors: { ...peakRatingRule.factors, load: k! } },
+      }).parts[0]!.neededRating,
+    symbols: { k: valueBetween(1, 3), V_p: valueBetween(50, 6000) },
   },
   'accessory-factor': {
     fast: ({ V_p, V_o, V_d, y_m }) =>
