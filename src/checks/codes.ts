@@ -228,6 +228,14 @@ export const codeList = {
     cause: 'A sweep to the upper limit of a monitor would be ended by its rule of a rise.',
     remedy: 'Use a box with smaller steps about the limit, so that the sweep can begin nearer to it.',
   },
+  'sweep-turns': {
+    cause: 'The values of a sweep do not go on in one direction.',
+    remedy: 'Write one sweep for each direction, without repeated values.',
+  },
+  'sweep-chatters': {
+    cause: 'A monitor trips or releases more than once in one sweep.',
+    remedy: 'Check the contacts of box and leads, and sweep again more slowly.',
+  },
   'open-not-detected': {
     cause: 'Nothing that is stated of a monitor makes it alarm at an open circuit.',
     remedy: 'Check the sheet: an upper limit is probably missing from it.',

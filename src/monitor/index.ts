@@ -21,7 +21,18 @@ export {
   type MonitorStatesOptions,
   monitorStates,
 } from './monitor-states.js';
+export type { Outcome } from './outcome.js';
 export { placeReading } from './place-reading.js';
 export { type ReadingLimits, type ReadingQuestion, type ReadingRowsInput, readingRows } from './reading-rows.js';
+export type { MonitorSweep, UnchangedSweep } from './sweep-events.js';
 export type { BoxNeed, ThresholdPlan } from './threshold-plan.js';
 export type { ResistanceTrace, SampledTrace, StepTrace, TimedTrace, TracedResistance } from './trace.js';
+export type { HysteresisFound } from './trip-hysteresis.js';
+export type { TripPoint } from './trip-point.js';
+export {
+  type ResponseTimes,
+  type TripBench,
+  type TripPoints,
+  tripPoints,
+  type UnchangedFinding,
+} from './trip-points.js';

@@ -65,6 +65,11 @@ export const sources = {
     standing: 'derived',
     note: 'A model: a real load has more than one time constant. The maker of the load states what it takes.',
   },
+  'jcgm-100': {
+    title: 'JCGM 100:2008, Evaluation of measurement data \u2013 Guide to the expression of uncertainty in measurement',
+    standing: 'from memory',
+    note: 'Free to read at the BIPM. Its examples are reproduced by the published checks.',
+  },
   'jcgm-106': {
     title:
       'JCGM 106:2012, Evaluation of measurement data \u2013 The role of measurement uncertainty in conformity assessment',

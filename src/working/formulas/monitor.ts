@@ -117,3 +117,80 @@ export const seenMostFormula = {
   inputs: { R: 'ohm', R_s: 'ohm', a: 'ohm', q: '1' },
   source: 'definition',
 } as const satisfies Formula;
+
+export const tripFormula = {
+  id: 'monitor-trip',
+  symbol: 'R_trip',
+  expression: '(R_1 + R_2) / 2 + R_s',
+  unit: 'ohm',
+  inputs: { R_1: 'ohm', R_2: 'ohm', R_s: 'ohm' },
+  source: 'definition',
+} as const satisfies Formula;
+
+export const tripMeanFormula = {
+  id: 'monitor-trip-mean',
+  symbol: 'R_trip',
+  expression: 'S / n',
+  unit: 'ohm',
+  inputs: { S: 'ohm', n: '1' },
+  source: 'definition',
+} as const satisfies Formula;
+
+export const stepUncertaintyFormula = {
+  id: 'monitor-step-uncertainty',
+  symbol: 'u_d',
+  expression: 'd / sqrt(12)',
+  unit: 'ohm',
+  inputs: { d: 'ohm' },
+  source: 'jcgm-100',
+  clause: '4.3.7',
+} as const satisfies Formula;
+
+export const halfWidthUncertaintyFormula = {
+  id: 'monitor-half-width-uncertainty',
+  symbol: 'u_a',
+  expression: 'a / sqrt(3)',
+  unit: 'ohm',
+  inputs: { a: 'ohm' },
+  source: 'jcgm-100',
+  clause: '4.3.7',
+} as const satisfies Formula;
+
+export const tripUncertaintyFormula = {
+  id: 'monitor-trip-uncertainty',
+  symbol: 'u',
+  expression: 'sqrt(u_d^2 + u_b^2 + u_s^2 + u_0^2 + u_m^2)',
+  unit: 'ohm',
+  inputs: { u_d: 'ohm', u_b: 'ohm', u_s: 'ohm', u_0: 'ohm', u_m: 'ohm' },
+  source: 'jcgm-100',
+  clause: '5.1.2',
+} as const satisfies Formula;
+
+export const tripExpandedFormula = {
+  id: 'monitor-trip-expanded',
+  symbol: 'U',
+  expression: 'k * u',
+  unit: 'ohm',
+  inputs: { k: '1', u: 'ohm' },
+  source: 'jcgm-100',
+  clause: '6.2.1',
+} as const satisfies Formula;
+
+export const hysteresisFormula = {
+  id: 'monitor-hysteresis',
+  symbol: 'H',
+  expression: 'R_1 - R_2',
+  unit: 'ohm',
+  inputs: { R_1: 'ohm', R_2: 'ohm' },
+  source: 'definition',
+} as const satisfies Formula;
+
+export const hysteresisUncertaintyFormula = {
+  id: 'monitor-hysteresis-uncertainty',
+  symbol: 'u_H',
+  expression: 'sqrt(u_1^2 + u_2^2 + u_b^2)',
+  unit: 'ohm',
+  inputs: { u_1: 'ohm', u_2: 'ohm', u_b: 'ohm' },
+  source: 'jcgm-100',
+  clause: '5.1.2',
+} as const satisfies Formula;

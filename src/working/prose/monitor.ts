@@ -97,4 +97,57 @@ export const monitorProse: Readonly<Record<string, Prose>> = {
     title: 'Most that the monitor sees of a set value',
     meanings: { R_most: meanings.R_seen, R: 'value that is set', ...blur },
   },
+  'monitor-trip': {
+    title: 'Trip or release point of one sweep',
+    meanings: {
+      R_trip: 'trip or release point, as the monitor sees it',
+      R_1: 'last value before the change',
+      R_2: 'first value after the change',
+      R_s: meanings.R_s,
+    },
+    note: 'The middle of the step: the point lies anywhere in it.',
+  },
+  'monitor-trip-mean': {
+    title: 'Trip or release point over several sweeps',
+    meanings: { R_trip: 'mean of the points', S: 'sum of the points', n: 'number of sweeps' },
+  },
+  'monitor-step-uncertainty': {
+    title: 'Standard uncertainty of a point that lies anywhere in a step',
+    meanings: { u_d: 'standard uncertainty', d: 'width of the step' },
+  },
+  'monitor-half-width-uncertainty': {
+    title: 'Standard uncertainty of a value that lies anywhere inside limits',
+    meanings: { u_a: 'standard uncertainty', a: 'limits to either side' },
+  },
+  'monitor-trip-uncertainty': {
+    title: 'Standard uncertainty of a trip or release point',
+    meanings: {
+      u: 'combined standard uncertainty',
+      u_d: 'that of the step',
+      u_b: 'that of the box',
+      u_s: 'that of lead and fixture',
+      u_0: 'that of the limit of a rise, because of the baseline; else 0',
+      u_m: 'that of the mean over the sweeps; 0 of a single one',
+    },
+    note: 'Several sweeps over the same values share their step: its part is not divided by their number.',
+  },
+  'monitor-trip-expanded': {
+    title: 'Expanded uncertainty of a trip or release point',
+    meanings: { U: 'expanded uncertainty', k: 'coverage factor', u: 'standard uncertainty' },
+  },
+  'monitor-hysteresis': {
+    title: 'Hysteresis between alarm and release',
+    meanings: { H: 'hysteresis', R_1: 'the higher of trip and release', R_2: 'the lower of the two' },
+    note: 'Negative where a monitor releases beyond the point at which it trips.',
+  },
+  'monitor-hysteresis-uncertainty': {
+    title: 'Standard uncertainty of the hysteresis',
+    meanings: {
+      u_H: 'standard uncertainty',
+      u_1: 'that of step and mean of the trip point',
+      u_2: 'that of step and mean of the release point',
+      u_b: 'that of the part of the value by which the box is off',
+    },
+    note: 'Fixed errors of box, lead and fixture are the same in both points and fall out.',
+  },
 };

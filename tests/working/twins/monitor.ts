@@ -1,6 +1,16 @@
 import fc from 'fast-check';
 import { expect } from 'vitest';
-import { challengesFor, displayFit, explainAlarm, type Monitor, monitorStates } from '../../../src/monitor/index.js';
+import {
+  type BoxAccuracy,
+  challengesFor,
+  displayFit,
+  explainAlarm,
+  type Monitor,
+  type MonitorSweep,
+  monitorStates,
+  tripPoints,
+} from '../../../src/monitor/index.js';
+import { tripUncertainty } from '../../../src/monitor/trip-uncertainty.js';
 import type { Step } from '../../../src/working/index.js';
 import { valueBetween } from '../../generators.js';
 import type { Twins } from './twin.js';
@@ -34,6 +44,31 @@ function baselineStep(formula: string, { R, R_s, a, q }: Readonly<Record<string,
   const monitor: Monitor = { kind: 'contact-quality', rise, series: { resistance: R_s! } };
   return stepValue(challengesFor(monitor, values).thresholds[0]!.working, formula);
 }
+
+/** A sweep up or down that changes between its two values. */
+const sweep = (before: number, after: number): MonitorSweep => ({
+  steps: [
+    { set: before, alarm: after < before },
+    { set: after, alarm: after > before },
+  ],
+});
+
+/** A trip on the way up and a release on the way down, each the middle of a step. */
+const bothWays = (trip: number, release: number, tripStep = 2, releaseStep = 2) => [
+  sweep(trip - tripStep / 2, trip + tripStep / 2),
+  sweep(release + releaseStep / 2, release - releaseStep / 2),
+];
+
+const sweepBench = ({ absolute = 0, relative = 0 }: BoxAccuracy, series = 0) => ({
+  monitor: { kind: 'contact-quality', upper: { resistance: 135 }, series: { resistance: series } } as const,
+  accuracy: { absolute, relative },
+});
+
+const tripStep = (formula: string, accuracy: BoxAccuracy) =>
+  stepValue(tripPoints([sweep(100, 101)], sweepBench(accuracy)).working, formula);
+
+const small = valueBetween(0.01, 5);
+const noBlur = { stepWidth: 1, boxLimits: 0, seriesLimits: 0, baselineLimits: 0, ofMean: 0 };
 
 const ohms = valueBetween(1, 200);
 const rise = valueBetween(0.05, 0.9);
@@ -128,4 +163,62 @@ export const twins: Twins = {
   },
   'monitor-seen-least': { fast: (inputs) => baselineStep('monitor-seen-least', inputs), inputs: baselines },
   'monitor-seen-most': { fast: (inputs) => baselineStep('monitor-seen-most', inputs), inputs: baselines },
+  'monitor-trip': {
+    fast: ({ R_1, R_2, R_s }) => tripPoints([sweep(R_1!, R_2!)], sweepBench({}, R_s)).points[0]!.value,
+    inputs: fc
+      .record({ R_1: ohms, width: valueBetween(0.1, 20), R_s: valueBetween(0, 5) })
+      .map(({ R_1, width, R_s }) => ({ R_1, R_2: R_1 + width, R_s })),
+  },
+  'monitor-trip-mean': {
+    fast: ({ S, n }) =>
+      tripPoints(
+        Array.from({ length: n! }, () => sweep(S! / n! - 1, S! / n! + 1)),
+        sweepBench({}),
+      ).points[0]!.value,
+    symbols: { S: valueBetween(20, 500), n: fc.integer({ min: 2, max: 6 }) },
+  },
+  'monitor-step-uncertainty': {
+    // In eighths, so that the width is exact.
+    fast: ({ d }) => tripPoints([sweep(64, 64 + d!)], sweepBench({})).points[0]!.standardUncertainty,
+    symbols: { d: fc.integer({ min: 1, max: 100 }).map((eighths) => eighths / 8) },
+  },
+  'monitor-half-width-uncertainty': {
+    fast: ({ a }) => tripStep('monitor-half-width-uncertainty', { absolute: a! }),
+    symbols: { a: valueBetween(0.01, 5) },
+  },
+  'monitor-trip-uncertainty': {
+    fast: ({ u_d, u_b, u_s, u_0, u_m }) =>
+      tripUncertainty(
+        {
+          stepWidth: u_d! * Math.sqrt(12),
+          boxLimits: u_b! * Math.sqrt(3),
+          seriesLimits: u_s! * Math.sqrt(3),
+          baselineLimits: u_0! * Math.sqrt(3),
+          ofMean: u_m!,
+        },
+        2,
+        'trip',
+      ).standardUncertainty,
+    symbols: { u_d: small, u_b: small, u_s: small, u_0: small, u_m: small },
+  },
+  'monitor-trip-expanded': {
+    fast: ({ k, u }) =>
+      tripUncertainty({ ...noBlur, ofMean: u!, stepWidth: 1e-9 * u! }, k!, 'trip').expandedUncertainty,
+    symbols: { k: valueBetween(1, 3), u: small },
+  },
+  'monitor-hysteresis': {
+    fast: ({ R_1, R_2 }) => tripPoints(bothWays(R_1!, R_2!), sweepBench({})).hysteresis[0]!.value,
+    inputs: fc
+      .record({ R_2: fc.integer({ min: 10, max: 90 }), width: fc.integer({ min: 1, max: 50 }) })
+      .map(({ R_2, width }) => ({ R_1: R_2 + width, R_2 })),
+  },
+  'monitor-hysteresis-uncertainty': {
+    fast: ({ u_1, u_2, u_b }) => {
+      const [found] = tripPoints(bothWays(150, 100, u_1! * Math.sqrt(12), u_2! * Math.sqrt(12)), {
+        ...sweepBench({ relative: (u_b! * Math.sqrt(3)) / 50 }),
+      }).hysteresis;
+      return found!.standardUncertainty;
+    },
+    symbols: { u_1: small, u_2: small, u_b: valueBetween(0.01, 2) },
+  },
 };

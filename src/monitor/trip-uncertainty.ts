@@ -1,0 +1,63 @@
+import { rectangularInput, resolutionInput } from '../uncertainty/index.js';
+import {
+  halfWidthUncertaintyFormula,
+  stepUncertaintyFormula,
+  tripExpandedFormula,
+  tripUncertaintyFormula,
+} from '../working/formulas/monitor.js';
+import { type Step, step } from '../working/index.js';
+
+/** What blurs a trip point, in ohms. */
+export interface TripBlur {
+  /** Largest step of the sweeps at the change. */
+  readonly stepWidth: number;
+  /** How far the box may be off. */
+  readonly boxLimits: number;
+  /** How far lead and fixture may be off. */
+  readonly seriesLimits: number;
+  /** Standard uncertainty of the mean over the sweeps. */
+  readonly ofMean: number;
+  /** How far the limit of a rise may be off because the baseline is; 0 of a limit of the window. */
+  readonly baselineLimits: number;
+}
+
+/** An uncertainty with its parts, in ohms. */
+export interface TripUncertainty {
+  readonly standardUncertainty: number;
+  readonly expandedUncertainty: number;
+  readonly working: readonly Step[];
+}
+
+/** The uncertainty of a trip point: anywhere inside a step, box and fixture anywhere inside their limits. */
+export function tripUncertainty(blur: TripBlur, k: number, what: string): TripUncertainty {
+  const { stepWidth: d, boxLimits, seriesLimits, ofMean: u_m, baselineLimits } = blur;
+  const u_d = resolutionInput({ value: 0, resolution: d }).standardUncertainty;
+  const limits = [
+    ['u_b', 'box', boxLimits],
+    ['u_s', 'lead and fixture', seriesLimits],
+    ['u_0', 'baseline', baselineLimits],
+  ] as const;
+  const [u_b, u_s, u_0] = limits.map(
+    ([, , halfWidth]) => rectangularInput({ value: 0, halfWidth }).standardUncertainty,
+  ) as [number, number, number];
+  const u = Math.sqrt(u_d * u_d + u_b * u_b + u_s * u_s + u_0 * u_0 + u_m * u_m);
+  const each = [u_b, u_s, u_0];
+  return {
+    standardUncertainty: u,
+    expandedUncertainty: k * u,
+    working: [
+      step(stepUncertaintyFormula, `${what}: standard uncertainty of the step`, { d }, u_d),
+      ...limits.flatMap(([symbol, name, a], i) =>
+        a === 0
+          ? []
+          : [
+              step(halfWidthUncertaintyFormula, `${what}: standard uncertainty of ${name}`, { a }, each[i] as number, {
+                symbol,
+              }),
+            ],
+      ),
+      step(tripUncertaintyFormula, `${what}: standard uncertainty`, { u_d, u_b, u_s, u_0, u_m }, u),
+      step(tripExpandedFormula, `${what}: expanded uncertainty`, { k, u }, k * u),
+    ],
+  };
+}
