@@ -20,9 +20,7 @@ export type CaptureFigure =
   | 'powerFactor'
   | 'phase'
   | 'burstEnergy'
-  | 'energy'
-  | 'carrierFrequency'
-  | 'repetitionRate';
+  | 'energy';
 
 /** Budgets of the figures of a capture. */
 export interface CaptureBudget {
@@ -37,6 +35,7 @@ export interface CaptureBudget {
  * noise, and the difference in delay of the channels.
  *
  * What is common to two figures cancels in their quotient: scale and probe do not count in crest and power factor.
+ * Frequencies and the duty cycle have no budget: they depend on where noise and ringing leave the crossings.
  *
  * @param input Analysis, sample interval, errors of the channels, of the time base and of the load
  * @returns A budget for each figure
@@ -88,8 +87,6 @@ export function captureBudget(input: CaptureBudgetInput): CaptureBudget {
       currentCrestFactor: quotient(current.peak, current.rms),
     }),
     ...powers(input, voltage, current, samples, time),
-    ...(analysis.carrierFrequency !== undefined && { carrierFrequency: scaled(analysis.carrierFrequency, time) }),
-    ...(analysis.repetitionRate !== undefined && { repetitionRate: scaled(analysis.repetitionRate, time) }),
   };
   const figures: Partial<Record<CaptureFigure, Propagated>> = {};
   for (const name of Object.keys(parts) as CaptureFigure[]) {
@@ -208,10 +205,6 @@ function phaseOf({ analysis, skew = 0 }: CaptureBudgetInput, phase: number): Par
 
 function quotient(above: Part, below: Part): Part {
   return combined([above, below], (x, m) => m.divide(above.term(x, m), below.term(x, m)));
-}
-
-function scaled(value: number, part: Part): Part {
-  return { inputs: part.inputs, term: (x, m) => m.multiply(value, part.term(x, m)) };
 }
 
 /** A term over the inputs of several parts; what two of them share is one input. */
