@@ -1,14 +1,13 @@
 import { contains } from '../band/index.js';
 import type { Warning } from '../checks/index.js';
 import { convertQuantity } from '../circuit/index.js';
-import { type Conformance, decisionWord } from '../decision/index.js';
 import { formatQuantity } from '../units/index.js';
 import type { Step } from '../working/index.js';
 import { assessDisplay } from './assess-display.js';
-import type { PointFinding, ReasonCode } from './findings.js';
+import type { PointFinding } from './findings.js';
+import { acceptanceOf, acceptedText, judge, reasonText } from './judge.js';
 import { measuredReading } from './measured-reading.js';
 import type { Plan, PlanPoint } from './plan.js';
-import { probabilityText } from './probability-text.js';
 import { bandText, quantityText, roundedText } from './quantity-text.js';
 import type { Phase, Reading } from './readings.js';
 import type { Output } from './specification.js';
@@ -90,7 +89,14 @@ export function assessPoint(plan: Plan, point: PlanPoint, output: Output, readin
   const placed = nominal === undefined || !contains(limits, nominal) ? undefined : margin(limits, nominal, value);
   const measured =
     reading.quantity === point.reads ? measuredReading(plan.bench, output, point, value, limits) : undefined;
-  const { verdict, reason } = verdictOf(plan, point, reading, value, placed?.margin);
+  const { verdict, reason } = judge({
+    rule: plan.options.decisionRule,
+    limits,
+    // The acceptance limits stand on the uncertainty of the quantity that the plan reads, and on no other.
+    ...(reading.quantity === point.reads ? acceptanceOf(point.measurement) : {}),
+    value,
+    isClose: placed !== undefined && Math.abs(placed.margin) >= plan.options.closeToLimit,
+  });
   const simple = contains(limits, value) ? 'pass' : 'fail';
   if (simple === 'fail') {
     const slip = keyingSlip(limits, value);
@@ -111,7 +117,11 @@ export function assessPoint(plan: Plan, point: PlanPoint, output: Output, readin
     working: [...working, ...(placed?.working ?? [])],
     verdict,
     reason,
-    message: `${shown} against ${bandText(limits, point.reads)}: ${reasonText(reason, point, value, measured?.conformance)}.`,
+    message: `${shown} against ${bandText(limits, point.reads)}: ${reasonText(reason, {
+      isLow: value < (nominal ?? Number.NEGATIVE_INFINITY),
+      accepted: acceptedText(point.measurement?.acceptance, point.reads),
+      conformance: measured?.conformance,
+    })}.`,
   };
 
   function keyingSlip(band: PlanPoint['limits'], shifted: number): { text: string } | undefined {
@@ -119,79 +129,6 @@ export function assessPoint(plan: Plan, point: PlanPoint, output: Output, readin
       if (contains(band, shifted * factor)) return { text: roundedText(shifted * factor, point.reads) };
     }
     return undefined;
-  }
-}
-
-/** Verdict and reason by the rule of the plan. */
-function verdictOf(
-  plan: Plan,
-  { limits, measurement, reads }: PlanPoint,
-  reading: Reading,
-  value: number,
-  placed: number | undefined,
-): Pick<PointFinding, 'verdict' | 'reason'> {
-  const beyond = limits.lower !== undefined && value < limits.lower ? 'below-lower' : 'above-upper';
-  const isInside = contains(limits, value);
-  if (plan.options.decisionRule.kind === 'simple-acceptance') {
-    if (!isInside) return { verdict: 'fail', reason: beyond };
-    return { verdict: 'pass', reason: insideReason(plan, placed) };
-  }
-  // The acceptance limits stand on the uncertainty of the quantity that the plan reads, and on no other.
-  if (measurement?.acceptance === undefined || reading.quantity !== reads)
-    return { verdict: 'not judged', reason: 'no-decision' };
-  const { acceptance, failing } = measurement;
-  const word = decisionWord(value, {
-    tolerance: limits,
-    acceptance,
-    ...(failing === undefined ? {} : { failing }),
-  });
-  switch (word) {
-    case 'accept':
-    case 'pass':
-      return { verdict: 'pass', reason: isInside ? insideReason(plan, placed) : 'outside-in-guard-band' };
-    case 'conditional-pass':
-      return { verdict: 'pass', reason: 'conditional-pass' };
-    case 'conditional-fail':
-      return { verdict: 'fail', reason: 'conditional-fail' };
-    default:
-      return { verdict: 'fail', reason: isInside ? 'in-guard-band' : beyond };
-  }
-}
-
-function insideReason(plan: Plan, placed: number | undefined): ReasonCode {
-  return placed !== undefined && Math.abs(placed) >= plan.options.closeToLimit ? 'close-to-limit' : 'inside';
-}
-
-/** The reason as the end of a sentence. */
-function reasonText(
-  reason: ReasonCode,
-  { limits, nominal, measurement, reads }: PlanPoint,
-  value: number,
-  conformance: Conformance | undefined,
-): string {
-  const accepted = measurement?.acceptance;
-  const guarded = accepted ? `${bandText(accepted, reads)} is accepted` : 'no reading is accepted';
-  const sure = conformance === undefined ? '' : `; probability that it conforms: ${probabilityText(conformance)}`;
-  const isLow = limits.lower !== undefined && value < (nominal ?? Number.NEGATIVE_INFINITY);
-  switch (reason) {
-    case 'close-to-limit':
-      return `inside, close to the ${isLow ? 'lower' : 'upper'} limit${sure}`;
-    case 'below-lower':
-      return 'below the lower limit. Check connections and neutral electrode before anything else';
-    case 'above-upper':
-      return 'above the upper limit';
-    case 'in-guard-band':
-      return `inside the limits, but too close for the uncertainty: ${guarded}${sure}`;
-    case 'outside-in-guard-band':
-      return `outside the limits, but by less than the guard band: not rejected${sure}`;
-    case 'conditional-pass':
-      return `inside the limits, but not by the guard band: conditional pass${sure}`;
-    case 'conditional-fail':
-      return `outside the limits, but not by the guard band: conditional fail${sure}`;
-    case 'no-decision':
-      return 'the decision rule of the plan cannot be applied: the uncertainty of this reading is not known';
-    default:
-      return 'inside';
   }
 }
 

@@ -1,10 +1,11 @@
 import { atPath, requireChoice, requireNonNegative, requireResult, type Warning } from '../checks/index.js';
 import { convertQuantity } from '../circuit/index.js';
 import { libraryVersion } from '../version.js';
+import { assessLeakageRow, unreadLeakage } from './assess-leakage-row.js';
 import { assessMonitorRow } from './assess-monitor.js';
 import { assessPoint, unreadPoint } from './assess-point.js';
 import { assessRule, type StateOfUnit } from './assess-rules.js';
-import type { Findings, MonitorFinding, PointFinding, RuleFinding, Summary, Verdict } from './findings.js';
+import type { Findings, LeakageRow, MonitorFinding, PointFinding, RuleFinding, Summary, Verdict } from './findings.js';
 import type { Plan, PlanPoint } from './plan.js';
 import type { MonitorReading, Phase, Reading, Readings } from './readings.js';
 import type { Output } from './specification.js';
@@ -27,12 +28,16 @@ export function assessReadings(plan: Plan, readings: Readings): Findings {
   const outputOf = (id: string): Output => outputs.get(id) as Output;
 
   const pointOf = pointFinder(plan);
+  const leakageOf = new Map(plan.leakage.map((planned) => [planned.id, planned]));
+  const ofLeakage = new Map<string, Reading[]>();
   const extra: Reading[] = [];
   const ordinary = new Map<string, Reading[]>();
   const interrupted = new Map<string, Reading[]>();
   for (const reading of readings.readings) {
     const point = pointOf(reading.point);
-    if (point === undefined) extra.push(reading);
+    const planned = leakageOf.get(reading.point);
+    if (planned !== undefined) push(ofLeakage, planned.id, reading);
+    else if (point === undefined) extra.push(reading);
     else push(reading.afterInterruption === true ? interrupted : ordinary, point.id, reading);
   }
 
@@ -47,6 +52,14 @@ export function assessReadings(plan: Plan, readings: Readings): Findings {
     return assessed.length > 0 ? assessed : [unreadPoint(point, phases[0] as Phase)];
   });
 
+  const leakage = plan.leakage.flatMap((planned): LeakageRow[] => {
+    const here = ofLeakage.get(planned.id) ?? [];
+    const assessed = (['as-found', 'as-left'] as const).flatMap((phase) =>
+      here.filter((reading) => reading.phase === phase).map((reading) => assessLeakageRow(plan, planned, reading)),
+    );
+    return assessed.length > 0 ? assessed : [unreadLeakage(planned, phases[0] as Phase)];
+  });
+
   const monitor = monitorFindings(plan, readings.monitor ?? [], phases);
   const states = phases.map((phase) => stateOf(plan, phase, points, interrupted));
   const rules = states.flatMap((state) =>
@@ -56,6 +69,7 @@ export function assessReadings(plan: Plan, readings: Readings): Findings {
   const summary = (phase: Phase): Summary =>
     summarise(
       rowsOfState(points, phase),
+      rowsOfState(leakage, phase),
       rules.filter((rule) => rule.phase === phase),
       monitor.rows.filter((row) => row.phase === phase),
     );
@@ -66,6 +80,7 @@ export function assessReadings(plan: Plan, readings: Readings): Findings {
     points,
     rules,
     monitor: monitor.rows,
+    leakage,
     extra,
     extraMonitor: monitor.extra,
     ...(phases.includes('as-found') ? { asFound: summary('as-found') } : {}),
@@ -85,17 +100,17 @@ function phasesOf(readings: Readings): readonly Phase[] {
  * Rows that make up a state. As found: the as-found rows, and a row without reading for a point read only as left.
  * As left: the as-left rows of each point where there are any, else its as-found rows.
  */
-function rowsOfState(points: readonly PointFinding[], phase: Phase): readonly PointFinding[] {
-  const byPoint = new Map<string, PointFinding[]>();
+function rowsOfState<R extends PointFinding | LeakageRow>(points: readonly R[], phase: Phase): readonly R[] {
+  const byPoint = new Map<string, R[]>();
   for (const row of points) push(byPoint, row.point, row);
-  return [...byPoint.values()].flatMap((rows): readonly PointFinding[] => {
+  return [...byPoint.values()].flatMap((rows): readonly R[] => {
     const own = rows.filter((row) => row.phase === phase);
     if (own.length > 0) return own;
     return phase === 'as-left' ? rows : rows.slice(0, 1).map(withoutReading);
   });
 }
 
-function withoutReading(row: PointFinding): PointFinding {
+function withoutReading<R extends PointFinding | LeakageRow>(row: R): R {
   return { ...row, phase: 'as-found', verdict: 'not judged', reason: 'no-reading', message: 'No reading.' };
 }
 
@@ -149,11 +164,12 @@ function monitorFindings(
 
 function summarise(
   points: readonly PointFinding[],
+  leakage: readonly LeakageRow[],
   rules: readonly RuleFinding[],
   monitor: readonly MonitorFinding[],
 ): Summary {
   const displays = points.flatMap((row) => (row.display?.limits === undefined ? [] : [row.display.verdict]));
-  const verdicts: Verdict[] = [...points, ...rules, ...monitor].map((row) => row.verdict).concat(displays);
+  const verdicts: Verdict[] = [...points, ...leakage, ...rules, ...monitor].map((row) => row.verdict).concat(displays);
   const of = (verdict: Verdict): number => verdicts.filter((entry) => entry === verdict).length;
   const fail = of('fail');
   // A point for which no limit exists is not judged and leaves nothing open.
@@ -164,7 +180,7 @@ function summarise(
     pass: of('pass'),
     fail,
     notJudged: of('not judged'),
-    closeToLimit: points.filter((row) => row.reason === 'close-to-limit').length,
+    closeToLimit: [...points, ...leakage].filter((row) => row.reason === 'close-to-limit').length,
   };
 }
 

@@ -1,11 +1,11 @@
 import type { Bench } from './bench.js';
-import type { BenchTime, PlanPoint } from './plan.js';
+import type { BenchTime, PlanLeakage, PlanPoint } from './plan.js';
 
 /** Times that stand where the bench states none, in seconds. Assumptions, no source: state your own. */
 export const defaultBenchTimes = { connect: 120, changeLoad: 30, changeSetting: 10, read: 15 } as const;
 
-/** Estimated time at the bench for points in the order of work, activations and pauses included. */
-export function benchTime(bench: Bench, points: readonly PlanPoint[]): BenchTime {
+/** Estimated time at the bench for points in the order of work, activations, pauses and leakage included. */
+export function benchTime(bench: Bench, points: readonly PlanPoint[], leakage: readonly PlanLeakage[]): BenchTime {
   const each = { ...defaultBenchTimes, ...bench.times };
   let connections = 0;
   let loads = 0;
@@ -26,6 +26,8 @@ export function benchTime(bench: Bench, points: readonly PlanPoint[]): BenchTime
     { what: 'changes of load', count: loads, each: each.changeLoad },
     { what: 'changes of setting or mode', count: settings, each: each.changeSetting },
     { what: 'activations and readings', count: used.length, each: each.read },
+    { what: 'leakage connections', count: leakage.length, each: each.connect },
+    { what: 'leakage readings', count: leakage.length, each: each.read },
     { what: 'pauses beyond that', count: 1, each: pauses },
   ].filter((part) => part.count > 0 && part.each > 0);
   return { total: parts.reduce((sum, part) => sum + part.count * part.each, 0), parts };

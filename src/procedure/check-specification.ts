@@ -1,4 +1,5 @@
 import { CalculationError, describe, type Fault } from '../checks/index.js';
+import { leakageArrangements } from '../leakage/index.js';
 import type { Bench } from './bench.js';
 import type { Output, Setting, SettingScale, Specification } from './specification.js';
 import { standardRules } from './standard-rules.js';
@@ -21,6 +22,7 @@ export function specificationFaults(specification: Specification): readonly Faul
   specification.outputs.forEach((output, i) => {
     faults.push(...outputFaults(output, `outputs[${i}]`));
   });
+  faults.push(...leakageFaults(specification));
   const rules = specification.rules ?? [];
   rules.forEach((choice, i) => {
     const rule = Object.hasOwn(standardRules, choice.rule) ? standardRules[choice.rule] : undefined;
@@ -139,6 +141,31 @@ function outputFaults(output: Output, path: string): Fault[] {
   output.rows?.forEach((row, i) => {
     if (row.lower === undefined && row.upper === undefined) {
       faults.push(fault('tolerance-missing', `${path}.rows[${i}]`, row.lower, 'needs a lower or an upper limit'));
+    }
+  });
+  return faults;
+}
+
+function leakageFaults({ leakage = [], outputs }: Specification): Fault[] {
+  const faults = repeated(
+    leakage.map((test) => test.id),
+    (i) => `leakage[${i}].id`,
+  );
+  leakage.forEach((test, i) => {
+    const path = `leakage[${i}]`;
+    const output = outputs.find(({ id }) => id === test.output);
+    if (output === undefined) {
+      const known = outputs.map(({ id }) => id).join(', ');
+      faults.push(fault('unknown-choice', `${path}.output`, test.output, `must be an output of the sheet: ${known}`));
+      return;
+    }
+    faults.push(...settingFaults(test.setting, output.scale, `${path}.setting`));
+    const arrangement = Object.hasOwn(leakageArrangements, test.arrangement)
+      ? leakageArrangements[test.arrangement]
+      : undefined;
+    if (arrangement !== undefined && arrangement.circuit !== output.circuit) {
+      const requirement = `must be an arrangement of a ${output.circuit} output`;
+      faults.push(fault('contradiction', `${path}.arrangement`, test.arrangement, requirement));
     }
   });
   return faults;

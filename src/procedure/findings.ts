@@ -22,6 +22,7 @@ export interface Findings {
   readonly points: readonly PointFinding[];
   readonly rules: readonly RuleFinding[];
   readonly monitor: readonly MonitorFinding[];
+  readonly leakage: readonly LeakageRow[];
   /** Readings that belong to no point of the plan. */
   readonly extra: readonly Reading[];
   readonly extraMonitor: readonly MonitorReading[];
@@ -89,6 +90,30 @@ export interface PointFinding {
   readonly simpleVerdict?: Verdict;
   /** The generator's display against the instrument. */
   readonly display?: DisplayFinding;
+  readonly warnings: readonly Warning[];
+  readonly working: readonly Step[];
+}
+
+/** One reading of HF leakage against its limit, or a measurement without reading. */
+export interface LeakageRow {
+  readonly point: string;
+  readonly number: number;
+  readonly phase: Phase;
+  readonly reading?: Reading;
+  /** Leakage in the measuring resistor of the limit, in amperes rms; the highest that it can be. */
+  readonly value?: number;
+  /** Limit, in amperes rms. */
+  readonly limits: Band;
+  readonly verdict: Verdict;
+  readonly reason: ReasonCode;
+  readonly message: string;
+  /** Leakage over its limit: 1 is on the limit. */
+  readonly margin?: number;
+  readonly expanded?: ExpandedUncertainty;
+  readonly conformance?: Conformance;
+  readonly simpleVerdict?: Verdict;
+  /** Leakage over the guidance for contact currents at work: above 1 it is hazardous to touch, also when it passes. */
+  readonly overContactGuidance?: number;
   readonly warnings: readonly Warning[];
   readonly working: readonly Step[];
 }

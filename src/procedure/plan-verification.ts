@@ -7,17 +7,19 @@ import {
   type Warning,
 } from '../checks/index.js';
 import type { Quantity } from '../circuit/index.js';
+import { leakageCautions } from '../leakage/index.js';
 import { formatQuantity } from '../units/index.js';
 import { libraryVersion } from '../version.js';
 import type { Bench } from './bench.js';
 import { benchTime } from './bench-time.js';
 import { canonical } from './canonical.js';
-import { cautions } from './cautions.js';
+import { type Caution, cautions } from './cautions.js';
 import { benchFaults, refuse, specificationFaults } from './check-specification.js';
 import { choosePoints } from './choose-points.js';
 import { checkDecisionRule } from './decision-rule.js';
 import { modelOutput } from './output-model.js';
 import type { Plan, PlanOptions, PlanPoint } from './plan.js';
+import { planLeakage } from './plan-leakage.js';
 import { type PointContext, type PointDraft, planPoint } from './plan-point.js';
 import { parametersOf, planRules } from './plan-rules.js';
 import { settingRank, settingText } from './setting-text.js';
@@ -95,6 +97,7 @@ export function planVerification(
     connection: specification.monitor?.connection as string,
     ...row,
   }));
+  const leakage = planLeakage(specification, bench, chosen.decisionRule);
   const makers = (specification.cautions ?? []).map((text, i) => ({
     id: `maker-${i + 1}`,
     text,
@@ -110,11 +113,17 @@ export function planVerification(
     points,
     rules: planRules(specification, points),
     monitor,
-    cautions: [...makers, ...cautions],
+    leakage,
+    cautions: [...makers, ...cautions, ...(leakage.length > 0 ? ofLeakage : [])],
     warnings,
-    benchTime: benchTime(bench, points),
+    benchTime: benchTime(bench, points, leakage),
   };
 }
+
+/** What a leakage measurement adds to the cautions of every plan. */
+const ofLeakage: readonly Caution[] = leakageCautions.filter(({ id }) =>
+  cautions.every((caution) => caution.id !== id),
+);
 
 /** Connections are changed least, then loads, then settings from low to high. */
 function inOrderOfWork(

@@ -1,6 +1,7 @@
 import type { Band } from '../band/index.js';
 import type { Warning } from '../checks/index.js';
 import type { Quantity } from '../circuit/index.js';
+import type { LeakageArrangementId, LeakageLimitBasis, LeakagePlace } from '../leakage/index.js';
 import type { ExpandedUncertainty, ReadingBudget } from '../uncertainty/index.js';
 import type { Step } from '../working/index.js';
 import type { Bench } from './bench.js';
@@ -36,6 +37,7 @@ export interface Plan {
   readonly points: readonly PlanPoint[];
   readonly rules: readonly PlanRule[];
   readonly monitor: readonly PlanMonitorRow[];
+  readonly leakage: readonly PlanLeakage[];
   readonly cautions: readonly Caution[];
   /** Matters that concern no single point. */
   readonly warnings: readonly Warning[];
@@ -171,6 +173,47 @@ export interface FeasibilityCheck {
 export interface Activation {
   readonly longest?: number;
   readonly pause?: number;
+}
+
+/** One measurement of HF leakage, planned. */
+export interface PlanLeakage {
+  /** `leakage/` and the identifier of the test. */
+  readonly id: string;
+  /** Place among the leakage measurements, from 1. */
+  readonly number: number;
+  readonly output: string;
+  readonly outputName: string;
+  readonly setting: Setting;
+  readonly settingText: string;
+  readonly arrangement: LeakageArrangementId;
+  readonly measuredAt: LeakagePlace;
+  readonly connection: string;
+  /** What is connected and read, in the words of the arrangement. */
+  readonly instruction: string;
+  /** Measuring resistor of the bench; absent when none serves. */
+  readonly resistor?: { readonly id: string; readonly resistance: number };
+  /** Quantity in which the instrument is read. */
+  readonly reads: Quantity;
+  /** Range of the instrument to use; absent when none is large enough. */
+  readonly range?: { readonly maximum: number; readonly resolution: number };
+  /** Highest leakage, in amperes rms in the measuring resistor of the limit, and where it comes from. */
+  readonly limit: {
+    readonly current: number;
+    readonly measuringResistance: number;
+    readonly basis: LeakageLimitBasis;
+  };
+  /** The same as the highest reading, in the quantity that is read and with the resistor of the bench, rounded down. */
+  readonly highestReading?: number;
+  /** Expanded uncertainty of the leakage at its limit, in amperes; absent where the bench states no accuracy. */
+  readonly atLimit?: number;
+  /** Leakages that the rule of the plan accepts, in amperes; as for a point. */
+  readonly acceptance?: Band | null;
+  /** Only of the rule `non-binary`: leakages outside fail. */
+  readonly failing?: Band;
+  /** Highest reading that the rule accepts, in the quantity that is read; absent where it accepts none, or cannot be applied. */
+  readonly highestAccepted?: number;
+  readonly warnings: readonly Warning[];
+  readonly working: readonly Step[];
 }
 
 /** A rule of the standard as it applies to one output. */

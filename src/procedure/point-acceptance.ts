@@ -2,7 +2,7 @@ import type { Band } from '../band/index.js';
 import { CalculationError, type Warning } from '../checks/index.js';
 import type { Quantity } from '../circuit/index.js';
 import { quantityUnits } from '../circuit/index.js';
-import { type AcceptanceLimits, explainAcceptanceBand } from '../decision/index.js';
+import { type AcceptanceLimits, type AcceptanceOptions, explainAcceptanceBand } from '../decision/index.js';
 import type { ExpandedUncertainty } from '../uncertainty/index.js';
 import type { Step } from '../working/index.js';
 import { type PlanDecisionRule, ruleAt } from './decision-rule.js';
@@ -14,8 +14,8 @@ export interface AcceptanceQuestion {
   readonly nominal: number;
   /** Quantity of the limits. */
   readonly reads: Quantity;
-  /** Resolution of the range that is used. */
-  readonly resolution: number;
+  /** Resolution of the range that is used; not rounded to it where absent. */
+  readonly resolution?: number;
   /** Uncertainty of a reading at each limit that there is. */
   readonly atLower?: ExpandedUncertainty;
   readonly atUpper?: ExpandedUncertainty;
@@ -80,6 +80,7 @@ function bySide(question: AcceptanceQuestion): PointAcceptance {
   };
 }
 
-function optionsOf({ resolution, reads }: AcceptanceQuestion): { resolution: number; unit: 'W' | 'A' | 'V' } {
-  return { resolution, unit: quantityUnits[reads] };
+function optionsOf({ resolution, reads }: AcceptanceQuestion): AcceptanceOptions {
+  const unit = quantityUnits[reads];
+  return resolution === undefined ? { unit } : { resolution, unit };
 }

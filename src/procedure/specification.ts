@@ -1,6 +1,7 @@
 import type { Tolerance } from '../band/index.js';
 import type { Quantity } from '../circuit/index.js';
 import type { Interpolation, OutsideRule } from '../curve/index.js';
+import type { LeakageArrangementId, LeakagePlace, StatedLeakageLimit } from '../leakage/index.js';
 import type { RuleChoice } from './standard-rules.js';
 
 /**
@@ -20,6 +21,8 @@ export interface Specification {
   readonly outputs: readonly Output[];
   /** Resistance-reading rows of the return-electrode monitor. */
   readonly monitor?: MonitorSpecification;
+  /** Measurements of HF leakage. */
+  readonly leakage?: readonly LeakageTest[];
   /** Cautions of the maker, printed before the library's own. */
   readonly cautions?: readonly string[];
 }
@@ -158,6 +161,22 @@ export interface TestPoint {
   readonly power?: number;
   /** Tolerance of this point, in place of the output's. */
   readonly tolerance?: StatedTolerance;
+}
+
+/** One measurement of HF leakage. */
+export interface LeakageTest {
+  /** Short, unique in the sheet: the point is called `leakage/` and this. */
+  readonly id: string;
+  /** Identifier of the output that is activated. */
+  readonly output: string;
+  readonly setting: Setting;
+  readonly arrangement: LeakageArrangementId;
+  /** Where it is measured; there is no default, as the limits differ. */
+  readonly measuredAt: LeakagePlace;
+  /** How the measuring resistor and the load are connected, as the sheet words it. */
+  readonly connection: string;
+  /** A limit in place of the one that is known for the arrangement. */
+  readonly limit?: StatedLeakageLimit;
 }
 
 /** Resistance readings of the return-electrode monitor: what its display must show. */

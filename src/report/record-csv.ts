@@ -1,6 +1,8 @@
 import type {
+  LeakageRow,
   MonitorFinding,
   MonitorReading,
+  PlanLeakage,
   PlanPoint,
   PointFinding,
   Reading,
@@ -17,7 +19,7 @@ import {
   plainUnit,
   roundedIn,
 } from './csv/point-values.js';
-import type { PrintUnit } from './numbers/print-unit.js';
+import { type PrintUnit, unitFor } from './numbers/print-unit.js';
 import { monitorRowsRead } from './sheet/monitor-rows.js';
 import { pointFinder } from './sheet/point-finder.js';
 
@@ -71,7 +73,7 @@ type ColumnName = (typeof columnNames)[number];
 
 /**
  * A record as CSV, a row for each reading and for each point without one. The column `kind` tells readings of points,
- * readings after an interruption of the supply, resistances of the monitor, rules of the standard and readings that the
+ * readings after an interruption of the supply, resistances of the monitor, HF leakage, rules of the standard and readings that the
  * plan does not have apart. `expected`, limits and `reading` are in the unit of the row.
  *
  * Numbers are numbers; text that a spreadsheet would run as a formula gets an apostrophe.
@@ -87,6 +89,7 @@ export function recordCsv(record: VerificationRecord, options: CsvOptions = {}):
   const interrupted = readings.readings.filter((reading) => reading.afterInterruption === true && find(reading.point));
   const rows: CsvRow[] = [
     ...findings.points.map((finding) => pointRow(finding, find(finding.point), units(finding.quantity))),
+    ...findings.leakage.map((finding) => leakageRow(finding, plan.leakage)),
     ...interrupted.map((reading) => readingRow('after interruption', reading, find(reading.point))),
     ...findings.rules.map((finding) => ruleRow(finding)),
     ...monitorRowsRead(findings.monitor, readings.monitor ?? []).map((finding) => monitorRow(finding)),
@@ -133,6 +136,38 @@ function pointRow(finding: PointFinding, point: PlanPoint | undefined, unit: Pri
     'display unit': shown === undefined ? undefined : asciiUnit(shown),
     'display difference [%]': percent(display?.relative),
     'display verdict': display?.verdict,
+  };
+}
+
+function leakageRow(finding: LeakageRow, planned: readonly PlanLeakage[]): CsvRow {
+  const { point, number, phase, reading, value, limits, margin, expanded, conformance } = finding;
+  const of = planned.find(({ id }) => id === point);
+  const unit = unitFor('current', [limits.upper ?? 0]);
+  return {
+    ...(reading === undefined ? {} : observed(reading)),
+    kind: 'leakage',
+    number,
+    point,
+    output: of?.outputName,
+    connection: of?.connection,
+    setting: of?.settingText,
+    'wanted load [ohm]': of?.limit.measuringResistance,
+    'load on the bench': of?.resistor?.id,
+    'load [ohm]': of?.resistor?.resistance,
+    phase,
+    quantity: 'current',
+    unit: asciiUnit(unit),
+    'upper limit': roundedIn(limits.upper, unit),
+    reading: roundedIn(value, unit),
+    'margin [%]': percent(margin),
+    'expanded uncertainty': roundedIn(expanded?.expandedUncertainty, unit),
+    'accept to': roundedIn(of?.acceptance?.upper, unit),
+    'probability of conforming [%]': percent(conformance?.conforming),
+    verdict: finding.verdict,
+    'verdict without guard band': finding.simpleVerdict,
+    reason: finding.reason,
+    message: finding.message,
+    warnings: [...(of?.warnings ?? []), ...finding.warnings].map((warning) => warning.message).join(' '),
   };
 }
 

@@ -1,4 +1,4 @@
-import type { Plan, PlanMonitorRow, PlanPoint } from '../procedure/index.js';
+import type { Plan, PlanLeakage, PlanMonitorRow, PlanPoint } from '../procedure/index.js';
 import { type CsvCell, type CsvOptions, csvText } from './csv/csv-text.js';
 import {
   acceptanceNumber,
@@ -15,10 +15,11 @@ interface WorksheetColumn {
   readonly title: string;
   readonly point?: (point: PlanPoint) => CsvCell;
   readonly monitor?: (row: PlanMonitorRow) => CsvCell;
+  readonly leakage?: (planned: PlanLeakage) => CsvCell;
 }
 
 /**
- * The worksheet of a plan as CSV, to be filled in: a row for each point and each resistance of the monitor, with empty
+ * The worksheet of a plan as CSV, to be filled in: a row for each point, each leakage and each resistance of the monitor, with empty
  * columns for what is read. `readReadingsCsv` of `esu-limits/schema` reads it back; rows without a reading are left out.
  *
  * A bare number in the column `reading` has the unit of its header, where there is one; in rows of the monitor and in
@@ -32,6 +33,7 @@ export function worksheetCsv(plan: Plan, options: CsvOptions = {}): string {
   const columns = columnsOf(plan);
   const rows = [
     ...plan.points.map((point) => columns.map((column) => column.point?.(point))),
+    ...plan.leakage.map((planned) => columns.map((column) => column.leakage?.(planned))),
     ...plan.monitor.map((row) => columns.map((column) => column.monitor?.(row))),
   ];
   return csvText(
@@ -44,27 +46,59 @@ export function worksheetCsv(plan: Plan, options: CsvOptions = {}): string {
 function columnsOf(plan: Plan): readonly WorksheetColumn[] {
   const units = csvUnits(plan);
   const [watts, volts, ohms] = [plainUnit('power'), plainUnit('voltage'), plainUnit('resistance')];
-  const quantities = [...new Set(plan.points.map((point) => point.reads))];
+  const quantities = [...new Set([...plan.points, ...plan.leakage].map(({ reads }) => reads))];
   const [only] = quantities;
   const readingUnit = only !== undefined && quantities.length === 1 ? ` [${asciiUnit(units(only))}]` : '';
   return [
-    { title: 'number', point: (point) => point.number, monitor: (row) => row.number },
-    { title: 'point', point: (point) => point.id, monitor: () => 'monitor' },
-    { title: 'output', point: (point) => point.outputName },
-    { title: 'connection', point: (point) => point.connection, monitor: (row) => row.connection },
+    {
+      title: 'number',
+      point: (point) => point.number,
+      monitor: (row) => row.number,
+      leakage: (planned) => planned.number,
+    },
+    { title: 'point', point: (point) => point.id, monitor: () => 'monitor', leakage: (planned) => planned.id },
+    { title: 'output', point: (point) => point.outputName, leakage: (planned) => planned.outputName },
+    {
+      title: 'connection',
+      point: (point) => point.connection,
+      monitor: (row) => row.connection,
+      leakage: (planned) => planned.connection,
+    },
     { title: 'leads', point: (point) => point.lead },
-    { title: 'setting', point: (point) => point.settingText },
-    { title: 'wanted load [ohm]', point: (point) => point.wantedLoad },
-    { title: 'load on the bench', point: (point) => point.load?.id },
-    { title: 'load [ohm]', point: (point) => point.load?.resistance },
+    { title: 'setting', point: (point) => point.settingText, leakage: (planned) => planned.settingText },
+    {
+      title: 'wanted load [ohm]',
+      point: (point) => point.wantedLoad,
+      leakage: (planned) => planned.limit.measuringResistance,
+    },
+    { title: 'load on the bench', point: (point) => point.load?.id, leakage: (planned) => planned.resistor?.id },
+    {
+      title: 'load [ohm]',
+      point: (point) => point.load?.resistance,
+      leakage: (planned) => planned.resistor?.resistance,
+    },
     { title: 'expected power [W]', point: (point) => roundedIn(point.expected?.power, watts) },
     { title: 'expected peak voltage [V]', point: (point) => roundedIn(point.expected?.peakVoltage, volts) },
     { title: 'longest activation [s]', point: (point) => point.activation.longest },
     { title: 'pause [s]', point: (point) => point.activation.pause },
     { title: 'feasible', point: (point) => (point.feasible ? 'yes' : 'no') },
-    { title: 'warnings', point: (point) => remarks(plan, point) },
-    { title: 'quantity', point: (point) => point.reads, monitor: () => 'resistance' },
-    { title: 'unit', point: (point) => asciiUnit(units(point.reads)), monitor: () => asciiUnit(ohms) },
+    {
+      title: 'warnings',
+      point: (point) => remarks(plan, point),
+      leakage: ({ warnings }) => warnings.map((warning) => warning.message).join(' '),
+    },
+    {
+      title: 'quantity',
+      point: (point) => point.reads,
+      monitor: () => 'resistance',
+      leakage: (planned) => planned.reads,
+    },
+    {
+      title: 'unit',
+      point: (point) => asciiUnit(units(point.reads)),
+      monitor: () => asciiUnit(ohms),
+      leakage: (planned) => asciiUnit(units(planned.reads)),
+    },
     { title: 'expected', point: (point) => roundedIn(point.nominal, units(point.reads)) },
     {
       title: 'lower limit',
@@ -75,6 +109,7 @@ function columnsOf(plan: Plan): readonly WorksheetColumn[] {
       title: 'upper limit',
       point: (point) => limitNumber(point, 'upper', units(point.reads)),
       monitor: (row) => numberIn(row.upper, ohms),
+      leakage: (planned) => numberIn(planned.highestReading, units(planned.reads)),
     },
     {
       title: 'expanded uncertainty',
@@ -82,12 +117,16 @@ function columnsOf(plan: Plan): readonly WorksheetColumn[] {
     },
     { title: 'test uncertainty ratio', point: (point) => ratioOf(point) },
     { title: 'accept from', point: (point) => acceptanceNumber(point, 'lower', units(point.reads)) },
-    { title: 'accept to', point: (point) => acceptanceNumber(point, 'upper', units(point.reads)) },
+    {
+      title: 'accept to',
+      point: (point) => acceptanceNumber(point, 'upper', units(point.reads)),
+      leakage: (planned) => numberIn(planned.highestAccepted, units(planned.reads)),
+    },
     { title: 'set [ohm]', monitor: (row) => row.set },
     { title: `reading${readingUnit}` },
     { title: 'display' },
     { title: 'peak voltage' },
-    { title: 'phase', point: () => 'as-found', monitor: () => 'as-found' },
+    { title: 'phase', point: () => 'as-found', monitor: () => 'as-found', leakage: () => 'as-found' },
     { title: 'after interruption' },
     { title: 'mode unchanged' },
     { title: 'note' },

@@ -4,6 +4,7 @@ import { valueText } from '../numbers/value-text.js';
 import { benchTimeSection, cautionsSection, picturesSection, warningsSection } from './common-sections.js';
 import { displayRecord } from './display-table.js';
 import { facts, generatorText, identification, notesSection } from './identification.js';
+import { leakageRecord } from './leakage-table.js';
 import { measurementSection } from './measurement-section.js';
 import { extraMonitorText, monitorRecord } from './monitor-table.js';
 import { pointFinder } from './point-finder.js';
@@ -34,6 +35,7 @@ export function recordSheet(record: VerificationRecord, options: SheetOptions = 
       ...displayRecord(plan, findings.points),
       ...rulesRecord(plan, findings.rules),
       ...monitorRecord(plan, findings.monitor, readings.monitor ?? []),
+      ...leakageRecord(plan, findings.leakage),
       ...interruptionSection(record),
       ...extraSection(record),
       ...benchTimeSection(plan),

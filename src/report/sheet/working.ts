@@ -19,7 +19,7 @@ export function workingSections(plan: Plan, options: SheetOptions, findings?: Fi
   if (options.working === false) return [leftOut];
   const numbered = new SourceNumbers();
   const partsByPoint = new Map<string, WorkingPart[]>();
-  for (const finding of findings?.points ?? []) {
+  for (const finding of [...(findings?.points ?? []), ...(findings?.leakage ?? [])]) {
     if (finding.working.length === 0) continue;
     const part = { heading: `Reading, ${finding.phase.replace('-', ' ')}`, steps: stepsOf(finding.working, numbered) };
     const parts = partsByPoint.get(finding.point);
@@ -53,6 +53,14 @@ export function workingSections(plan: Plan, options: SheetOptions, findings?: Fi
       }),
     );
   });
+  for (const planned of plan.leakage) {
+    const limits =
+      planned.working.length === 0 ? [] : [{ heading: 'Limit', steps: stepsOf(planned.working, numbered) }];
+    const parts = [...limits, ...(partsByPoint.get(planned.id) ?? [])];
+    const heading = plainText(`HF leakage ${planned.number}: ${planned.outputName}, ${planned.settingText}`);
+    const id = `working-leakage-${planned.number}`;
+    if (parts.length > 0) blocks.push(block({ id, heading, remarks: [], tables: [], parts }));
+  }
   if (blocks.length === 0) return [];
   const text =
     'Every number with its formula, the numbers that went in, and the result. All values are in SI units, rms unless named peak, and printed to eight significant digits; the JSON document holds all digits. A number in brackets is a source of the list below.';

@@ -1,6 +1,7 @@
 import type { Plan } from '../../procedure/index.js';
 import { benchTimeSection, cautionsSection, picturesSection, warningsSection } from './common-sections.js';
 import { generatorText, identification, notesSection } from './identification.js';
+import { leakageWorksheet } from './leakage-table.js';
 import { measurementSection } from './measurement-section.js';
 import { monitorWorksheet } from './monitor-table.js';
 import { pointsWorksheet } from './points-worksheet.js';
@@ -26,6 +27,7 @@ export function worksheetSheet(plan: Plan, options: SheetOptions = {}): Sheet {
       pointsWorksheet(plan),
       ...rulesWorksheet(plan),
       ...monitorWorksheet(plan),
+      ...leakageWorksheet(plan),
       ...benchTimeSection(plan),
       signing(),
       ...measurementSection(plan),

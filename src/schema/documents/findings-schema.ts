@@ -5,9 +5,10 @@ import { describeForSchema } from '../parts/json-schema-notes.js';
 import { list, members, optional } from '../parts/members.js';
 import { identifier, line, prose } from '../parts/text.js';
 import { quantityChoice } from '../parts/tolerance.js';
+import { band } from './band-schema.js';
 import { expanded } from './measurement-schema.js';
 import { monitorDisplay, monitorSet } from './monitor-row-schema.js';
-import { band, library, place } from './plan-schema.js';
+import { library, place } from './plan-schema.js';
 import { monitorReading, phase, reading } from './readings-schema.js';
 import { ruleId } from './rule-schema.js';
 import { warning, working } from './step-schema.js';
@@ -15,6 +16,24 @@ import { warning, working } from './step-schema.js';
 const number = z.number();
 const count = z.int('must be a whole number').check(z.gte(0, 'must be 0 or more'));
 const verdict = choice(['pass', 'fail', 'not judged']);
+
+const reason = choice([
+  'inside',
+  'close-to-limit',
+  'below-lower',
+  'above-upper',
+  'in-guard-band',
+  'outside-in-guard-band',
+  'conditional-pass',
+  'conditional-fail',
+  'no-decision',
+  'no-reading',
+  'no-limits',
+  'not-plausible',
+  'nothing-to-compare',
+]);
+
+const conformance = members({ conforming: number, nonconforming: number, below: number, above: number });
 
 const displayFinding = members({
   quantity: quantityChoice,
@@ -38,32 +57,40 @@ const pointFinding = describeForSchema(
     limits: band,
     nominal: optional(number),
     verdict,
-    reason: choice([
-      'inside',
-      'close-to-limit',
-      'below-lower',
-      'above-upper',
-      'in-guard-band',
-      'outside-in-guard-band',
-      'conditional-pass',
-      'conditional-fail',
-      'no-decision',
-      'no-reading',
-      'no-limits',
-      'not-plausible',
-      'nothing-to-compare',
-    ]),
+    reason,
     message: prose,
     margin: optional(number),
     power: optional(number),
     expanded: optional(expanded),
-    conformance: optional(members({ conforming: number, nonconforming: number, below: number, above: number })),
+    conformance: optional(conformance),
     simpleVerdict: optional(verdict),
     display: optional(displayFinding),
     warnings: list(warning),
     working,
   }),
   { id: 'PointFinding' },
+);
+
+const leakageRow = describeForSchema(
+  members({
+    point: line,
+    number: place,
+    phase,
+    reading: optional(reading),
+    value: optional(number),
+    limits: band,
+    verdict,
+    reason,
+    message: prose,
+    margin: optional(number),
+    expanded: optional(expanded),
+    conformance: optional(conformance),
+    simpleVerdict: optional(verdict),
+    overContactGuidance: optional(number),
+    warnings: list(warning),
+    working,
+  }),
+  { id: 'LeakageRow' },
 );
 
 const ruleFinding = members({
@@ -107,6 +134,7 @@ export const findingsSchema = describeForSchema(
     points: list(pointFinding),
     rules: list(ruleFinding),
     monitor: list(monitorFinding),
+    leakage: list(leakageRow),
     extra: list(reading),
     extraMonitor: list(monitorReading),
     asFound: optional(summary),

@@ -5,8 +5,10 @@ import { describeForSchema } from '../parts/json-schema-notes.js';
 import { crossCheck, items, list, members, optional, reportRepeats } from '../parts/members.js';
 import { identifier, line, notBlank, prose } from '../parts/text.js';
 import { quantityChoice } from '../parts/tolerance.js';
+import { band } from './band-schema.js';
 import { benchSchema } from './bench-schema.js';
 import { decisionRule } from './decision-rule-schema.js';
+import { planLeakage } from './leakage-schema.js';
 import { expanded, readingBudget } from './measurement-schema.js';
 import { monitorRowShape } from './monitor-row-schema.js';
 import { ruleId, standardRule, standing } from './rule-schema.js';
@@ -20,9 +22,6 @@ export const library = members({ name: z.literal('esu-limits'), version: notBlan
 
 /** Place in an order that starts at 1. */
 export const place = z.int('must be a whole number').check(z.gte(1, 'must be 1 or more'));
-
-/** Limits in the quantity of a point. */
-export const band = describeForSchema(members({ lower: optional(number), upper: optional(number) }), { id: 'Band' });
 
 /** A setting of a plan, already read on its scale. */
 const plannedSetting = z.union([number, notBlank(60)], { error: 'must be a number of watts, or the name of a level' });
@@ -131,6 +130,7 @@ export const planSchema = describeForSchema(
       points: list(point),
       rules: list(rule),
       monitor: list(members({ ...monitorRowShape, number: place, connection: line })),
+      leakage: list(planLeakage),
       cautions: list(members({ id: identifier, text: prose, standing })),
       warnings: list(warning),
       benchTime: members({

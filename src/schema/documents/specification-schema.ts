@@ -2,6 +2,7 @@ import { header } from '../parts/header.js';
 import { describeForSchema } from '../parts/json-schema-notes.js';
 import { crossCheck, items, list, members, optional, reportRepeats } from '../parts/members.js';
 import { blankableLine, line, prose } from '../parts/text.js';
+import { checkLeakage, leakageTest } from './leakage-schema.js';
 import { monitorRow } from './monitor-row-schema.js';
 import { output } from './output-schema.js';
 import { ruleChoice } from './rule-schema.js';
@@ -21,9 +22,12 @@ export const specificationSchema = describeForSchema(
       rules: optional(list(ruleChoice)),
       outputs: list(output, 1),
       monitor: optional(members({ connection: line, rows: list(monitorRow, 1) })),
+      leakage: optional(list(leakageTest)),
       cautions: optional(list(prose)),
     }),
-    ({ outputs, rules }, report) => {
+    (specification, report) => {
+      const { outputs, rules } = specification;
+      checkLeakage(specification, report);
       reportRepeats(
         items(outputs).map((entry) => entry?.id),
         (i) => ['outputs', i, 'id'],
