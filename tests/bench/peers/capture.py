@@ -1,14 +1,15 @@
-"""NumPy's figures of a two-channel capture for the benchmark: answers one line for each line of its input.
+"""NumPy's figures of a two-channel capture for the benchmark.
 
-`values` answers them as JSON; `run` answers seconds and sum of one analysis. The first line of the input is JSON: the
-files of the channels, the sample interval, and how many samples within the threshold make a pause.
+The first line of the input is JSON: the files of the channels, the sample interval, and how many samples within the
+threshold make a pause.
 """
 
 import json
 import sys
-import time
 
 import numpy
+
+from answer import answer
 
 setup = json.loads(sys.stdin.readline())
 voltage = numpy.fromfile(setup["voltage"])
@@ -52,12 +53,4 @@ def figures(v, i):
     ]
 
 
-print(numpy.__version__, flush=True)
-
-for line in sys.stdin:
-    if line.strip() == "values":
-        print(json.dumps([float(value) for value in figures(voltage, current)]), flush=True)
-    else:
-        start = time.perf_counter()
-        total = float(sum(figures(voltage, current)))
-        print(time.perf_counter() - start, repr(total), flush=True)
+answer(numpy.__version__, lambda: figures(voltage, current))
