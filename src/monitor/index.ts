@@ -1,3 +1,4 @@
+export { type AreaAtResistance, type AreaQuestion, areaAtResistance } from './area-at-resistance.js';
 export type { BoxAccuracy, DecadeBox, ResistanceBox, SubstitutionBox } from './box.js';
 export type { AlarmChallenge, MonitorChallenge, ReadingChallenge, SweepChallenge } from './challenge.js';
 export { challengesFor, type MonitorChallenges } from './challenges-for.js';
@@ -22,6 +23,8 @@ export {
   monitorStates,
 } from './monitor-states.js';
 export type { Outcome } from './outcome.js';
+export type { PadContact, PadReading, SplitPad } from './pad.js';
+export { type PadImpedance, type PadPart, padImpedance } from './pad-impedance.js';
 export { placeReading } from './place-reading.js';
 export { type ReadingLimits, type ReadingQuestion, type ReadingRowsInput, readingRows } from './reading-rows.js';
 export type { MonitorSweep, UnchangedSweep } from './sweep-events.js';

@@ -1,4 +1,11 @@
-import { type DisplayFit, displayFit, placeReading, readingRows } from '../../src/monitor/index.js';
+import {
+  type DisplayFit,
+  displayFit,
+  padImpedance,
+  placeReading,
+  readingRows,
+  type SplitPad,
+} from '../../src/monitor/index.js';
 import { exactRegressions, halfUnit, strd } from '../numeric/strd-data.js';
 import { type Check, idOf } from './check.js';
 
@@ -120,5 +127,61 @@ const lineChecks = (
   }),
 );
 
+const reading = { frequency: 80e3, reads: 'resistance' } as const;
+/** A foil of three patches of 1.00, 6.00 and 13.0 ohm that touch side by side, and what is left without the first. */
+const patches = { resistance: 1 / (1 + 1 / 6 + 1 / 13), area: (1 / 6 + 1 / 13) / (1 + 1 / 6 + 1 / 13) };
+
+const circuitChecks = (
+  [
+    [
+      'series',
+      20,
+      0.05,
+      'contacts of 6.00 and 13.0 ohm and tissue of 1.00 ohm in series',
+      [{ resistance: 6 }, { resistance: 13 }],
+      1,
+    ],
+    [
+      'series-parallel',
+      5.11,
+      0.005,
+      'foil that has lost its 1.00 ohm patch of three, in series with 1.00 ohm',
+      [patches, { resistance: 1 }],
+      0,
+    ],
+  ] as const
+).map(
+  ([what, published, tolerance, title, contacts, tissue]): Check => ({
+    id: `monitor-pad-${what}`,
+    room,
+    title,
+    source: 'OpenStax, College Physics, section 21.1, resistors in series and parallel, worked examples',
+    standing: 'published',
+    published,
+    unit: 'ohm',
+    tolerance,
+    compute: () => padImpedance({ contacts, tissue } as SplitPad, reading).seen,
+  }),
+);
+
+const lostPatch: Check = {
+  id: 'monitor-pad-parallel',
+  room,
+  title: 'contact of a foil that has lost its 1.00 ohm patch of three',
+  source: 'OpenStax, College Physics, section 21.1, resistors in series and parallel, worked examples',
+  standing: 'published',
+  published: 4.11,
+  unit: 'ohm',
+  tolerance: 0.005,
+  compute: () => padImpedance({ contacts: [patches, { resistance: 1 }], tissue: 0 }, reading).contacts[0].resistance,
+};
+
 /** Published values of reading bands, straight lines and circuits. */
-export const monitorChecks: readonly Check[] = [...bandChecks, ...openChecks, ...fitChecks, ...lineChecks];
+export const monitorChecks: readonly Check[] = [
+  ...bandChecks,
+  ...openChecks,
+  ...fitChecks,
+  ...lineChecks,
+  ...circuitChecks,
+  lostPatch,
+];

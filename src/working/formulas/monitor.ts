@@ -194,3 +194,58 @@ export const hysteresisUncertaintyFormula = {
   source: 'jcgm-100',
   clause: '5.1.2',
 } as const satisfies Formula;
+
+export const contactResistanceFormula = {
+  id: 'monitor-contact-resistance',
+  symbol: 'R_a',
+  expression: 'R / a',
+  unit: 'ohm',
+  inputs: { R: 'ohm', a: '1' },
+  source: 'definition',
+} as const satisfies Formula;
+
+export const contactCapacitanceFormula = {
+  id: 'monitor-contact-capacitance',
+  symbol: 'C_a',
+  expression: 'C * a',
+  unit: 'F',
+  inputs: { C: 'F', a: '1' },
+  source: 'definition',
+} as const satisfies Formula;
+
+export const padResistanceFormula = {
+  id: 'monitor-pad-resistance',
+  symbol: 'R',
+  expression: 'R_1 + R_2 + R_t',
+  unit: 'ohm',
+  inputs: { R_1: 'ohm', R_2: 'ohm', R_t: 'ohm' },
+  source: 'definition',
+} as const satisfies Formula;
+
+export const padReactanceFormula = {
+  id: 'monitor-pad-reactance',
+  symbol: 'X',
+  expression: 'X_1 + X_2',
+  unit: 'ohm',
+  inputs: { X_1: 'ohm', X_2: 'ohm' },
+  source: 'definition',
+} as const satisfies Formula;
+
+export const areaFactorFormula = {
+  id: 'monitor-area-factor',
+  symbol: 'q',
+  expression:
+    '(T^2 - R_a^2 - X_a^2) / (R_a * R_b + X_a * X_b + sqrt((R_a * R_b + X_a * X_b)^2 + (R_b^2 + X_b^2) * (T^2 - R_a^2 - X_a^2)))',
+  unit: '1',
+  inputs: { T: 'ohm', R_a: 'ohm', X_a: 'ohm', R_b: 'ohm', X_b: 'ohm' },
+  source: 'definition',
+} as const satisfies Formula;
+
+export const remainingAreaFormula = {
+  id: 'monitor-remaining-area',
+  symbol: 'a',
+  expression: '1 / q',
+  unit: '1',
+  inputs: { q: '1' },
+  source: 'definition',
+} as const satisfies Formula;

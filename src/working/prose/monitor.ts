@@ -150,4 +150,45 @@ export const monitorProse: Readonly<Record<string, Prose>> = {
     },
     note: 'Fixed errors of box, lead and fixture are the same in both points and fall out.',
   },
+  'monitor-contact-resistance': {
+    title: 'Resistance of a contact that has lost a part of its area',
+    meanings: { R_a: 'contact resistance', R: 'that of the whole foil', a: 'part of the foil in contact' },
+  },
+  'monitor-contact-capacitance': {
+    title: 'Capacitance of a contact that has lost a part of its area',
+    meanings: { C_a: 'contact capacitance', C: 'that of the whole foil', a: 'part of the foil in contact' },
+  },
+  'monitor-pad-resistance': {
+    title: 'Resistance of a split electrode',
+    meanings: {
+      R: 'resistance in series',
+      R_1: 'that of the contact of the first foil',
+      R_2: 'that of the contact of the second foil',
+      R_t: 'that of the tissue between the foils, with the lead',
+    },
+  },
+  'monitor-pad-reactance': {
+    title: 'Reactance of a split electrode',
+    meanings: {
+      X: 'reactance in series, negative when capacitive',
+      X_1: 'that of the contact of the first foil',
+      X_2: 'that of the contact of the second foil',
+    },
+  },
+  'monitor-area-factor': {
+    title: 'Factor by which a contact grows until the monitor sees a resistance',
+    meanings: {
+      q: 'factor of the impedance of the contact that loses area',
+      T: 'what the monitor then sees',
+      R_a: 'resistance of the rest of the circuit',
+      X_a: 'reactance of the rest of the circuit; 0 where the monitor reads the resistive part',
+      R_b: 'resistance of the contact that loses area, as it is now',
+      X_b: 'reactance of that contact; 0 where the monitor reads the resistive part',
+    },
+    note: 'The positive root of |Z_a + q Z_b| = T, in the form that loses no digits.',
+  },
+  'monitor-remaining-area': {
+    title: 'Area that is left of a contact',
+    meanings: { a: 'part of the area in contact now', q: 'factor by which the impedance of the contact grows' },
+  },
 };

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect } from 'vitest';
 import {
+  areaAtResistance,
   type BoxAccuracy,
   challengesFor,
   displayFit,
@@ -8,6 +9,8 @@ import {
   type Monitor,
   type MonitorSweep,
   monitorStates,
+  padImpedance,
+  type SplitPad,
   tripPoints,
 } from '../../../src/monitor/index.js';
 import { tripUncertainty } from '../../../src/monitor/trip-uncertainty.js';
@@ -66,6 +69,20 @@ const sweepBench = ({ absolute = 0, relative = 0 }: BoxAccuracy, series = 0) => 
 
 const tripStep = (formula: string, accuracy: BoxAccuracy) =>
   stepValue(tripPoints([sweep(100, 101)], sweepBench(accuracy)).working, formula);
+
+const padReading = { frequency: 80e3, reads: 'magnitude' } as const;
+const reactance = valueBetween(-20, -0.01);
+
+/** A contact that shows a resistance and a reactance in series. */
+const contactOf = (R: number, X: number) => ({
+  resistance: (R * R + X * X) / R,
+  capacitance: -X / (R * R + X * X) / (2 * Math.PI * padReading.frequency) + 0,
+});
+
+const padOf = (first: readonly [number, number], second: readonly [number, number], tissue: number): SplitPad => ({
+  contacts: [contactOf(...first), contactOf(...second)],
+  tissue,
+});
 
 const small = valueBetween(0.01, 5);
 const noBlur = { stepWidth: 1, boxLimits: 0, seriesLimits: 0, baselineLimits: 0, ofMean: 0 };
@@ -220,5 +237,42 @@ export const twins: Twins = {
       return found!.standardUncertainty;
     },
     symbols: { u_1: small, u_2: small, u_b: valueBetween(0.01, 2) },
+  },
+  'monitor-contact-resistance': {
+    fast: ({ R, a }) => {
+      const contacts = [{ resistance: R!, area: a! }, { resistance: 1 }] as const;
+      return padImpedance({ contacts, tissue: 1 }, padReading).contacts[0].resistance;
+    },
+    symbols: { R: ohms, a: valueBetween(0.05, 1) },
+  },
+  'monitor-contact-capacitance': {
+    fast: ({ C, a }) => {
+      const contacts = [{ resistance: 1, capacitance: C!, area: a! }, { resistance: 1 }] as const;
+      return stepValue(padImpedance({ contacts, tissue: 1 }, padReading).working, 'monitor-contact-capacitance');
+    },
+    symbols: { a: valueBetween(0.05, 1) },
+  },
+  'monitor-pad-resistance': {
+    fast: ({ R_1, R_2, R_t }) => padImpedance(padOf([R_1!, 0], [R_2!, 0], R_t!), padReading).resistance,
+  },
+  'monitor-pad-reactance': {
+    fast: ({ X_1, X_2 }) => padImpedance(padOf([10, X_1!], [10, X_2!], 5), padReading).reactance,
+    symbols: { X_1: reactance, X_2: reactance },
+  },
+  'monitor-area-factor': {
+    fast: ({ T, R_a, X_a, R_b, X_b }) => {
+      const pad = padOf([R_b!, X_b!], [R_a! / 2, X_a!], R_a! / 2);
+      return 1 / areaAtResistance(pad, { ...padReading, foil: 'first', seen: T! }).remaining;
+    },
+    inputs: fc
+      .record({ R_a: ohms, X_a: reactance, R_b: ohms, X_b: reactance, over: valueBetween(1.1, 4) })
+      .map(({ over, ...parts }) => ({ T: over * Math.hypot(parts.R_a, parts.X_a), ...parts })),
+  },
+  'monitor-remaining-area': {
+    fast: ({ q }) => {
+      const pad = padOf([64, 0], [16, 0], 16);
+      return areaAtResistance(pad, { ...padReading, foil: 'first', seen: 32 + 64 * q! }).remaining;
+    },
+    symbols: { q: fc.integer({ min: 1, max: 400 }).map((eighths) => eighths / 8) },
   },
 };
