@@ -82,6 +82,21 @@ describe('size of what a user bundles', () => {
     expect(packages).toEqual([]);
   });
 
+  it('the states of a monitor: at most 5 kB', async () => {
+    const { gzipped, packages } = await measure(
+      'monitor, states',
+      "export { monitorStates } from './src/monitor/index.js';",
+    );
+    expect(gzipped).toBeLessThanOrEqual(5 * kilobyte);
+    expect(packages).toEqual([]);
+  });
+
+  it('monitor with challenges, trip points, readings and pads, and every working: at most 18 kB', async () => {
+    const { gzipped, packages } = await measure('monitor, all', all('monitor'));
+    expect(gzipped).toBeLessThanOrEqual(18 * kilobyte);
+    expect(packages).toEqual([]);
+  });
+
   it('one function: at most 1 kB, so that the rest is left out', async () => {
     const { gzipped } = await measure('currentFromPower', "export { currentFromPower } from './src/index.js';");
     expect(gzipped).toBeLessThanOrEqual(kilobyte);
