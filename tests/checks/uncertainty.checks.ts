@@ -12,6 +12,7 @@ import {
   triangularInput,
 } from '../../src/uncertainty/index.js';
 import type { Check } from './check.js';
+import { distributionsChecks } from './distributions.checks.js';
 
 const h2Readings = {
   V: [5.007, 4.994, 5.005, 4.99, 4.999],
@@ -313,4 +314,5 @@ export const uncertaintyChecks: readonly Check[] = [
     ['u', 'standard uncertainty', 0.03, 'V', 0.005, () => s9.standardUncertainty],
     ['u-full', 'the same, recomputed', 0.029574764017091783, 'V', 5e-15, () => s9.standardUncertainty],
   ]),
+  ...distributionsChecks,
 ];
