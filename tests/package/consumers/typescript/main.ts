@@ -7,6 +7,14 @@ import { recompute } from 'esu-limits/model';
 import { planVerification } from 'esu-limits/procedure';
 import { worksheetText } from 'esu-limits/report';
 import { parseBench, parseSpecification } from 'esu-limits/schema';
+import {
+  arcsineInput,
+  monteCarlo,
+  normalInput,
+  rectangularInput,
+  repeatedReadingsInput,
+  triangularInput,
+} from 'esu-limits/uncertainty';
 import { parseQuantity } from 'esu-limits/units';
 import { catalogue } from 'esu-limits/working';
 import bench from './bench.json' with { type: 'json' };
@@ -34,6 +42,26 @@ for (const point of plan.points) {
 }
 
 console.log(`sheet ${worksheetText(plan).includes('500 Ω')}`);
+
+// The same digits for this seed on every engine.
+const {
+  value,
+  standardUncertainty: u,
+  symmetricInterval,
+  shortestInterval,
+} = monteCarlo(
+  (x) => x.I * x.I * x.R * (1 + x.strays) + x.offset * x.ripple,
+  {
+    I: normalInput({ value: 0.5, standardUncertainty: 0.004 }),
+    R: rectangularInput({ value: 400, halfWidth: 4 }),
+    strays: triangularInput({ value: 0, halfWidth: 0.01 }),
+    offset: repeatedReadingsInput([0.1, 0.13, 0.11, 0.12]),
+    ripple: arcsineInput({ value: 1, halfWidth: 0.5 }),
+  },
+  { seed: 2026, trials: 20_000, interval: 'both' },
+);
+const limits = [symmetricInterval?.lower, symmetricInterval?.upper, shortestInterval?.lower, shortestInterval?.upper];
+console.log(`monte carlo ${[value, u, ...limits].join(' ')}`);
 
 for (const faulty of [() => currentFromPower(-1, 500), () => parseBench([])]) {
   try {
