@@ -37,6 +37,12 @@ export { averageRespondingReading, crestFactorOfGatedSine, dampedSine, gatedSine
 export { sineWave, squareWave, triangleWave } from './src/waveform/index.js';
 `;
 
+/** What a verdict needs: the uncertainty, k, the probability that it is right, the risk of the rule. */
+const plainRisk = `
+export { expandedUncertainty, normalInput, propagate, rectangularInput } from './src/uncertainty/index.js';
+export { conformanceProbability, globalRisk, testUncertaintyRatio } from './src/decision/index.js';
+`;
+
 afterAll(() => {
   const lines = rows.map(({ what, minified, gzipped, packages }) =>
     [what.padEnd(30), `${minified}`.padStart(9), `${gzipped}`.padStart(9), ` ${packages.join(', ')}`].join(' '),
@@ -94,6 +100,18 @@ describe('size of what a user bundles', () => {
   it('monitor with challenges, trip points, readings and pads, and every working: at most 18 kB', async () => {
     const { gzipped, packages } = await measure('monitor, all', all('monitor'));
     expect(gzipped).toBeLessThanOrEqual(18 * kilobyte);
+    expect(packages).toEqual([]);
+  });
+
+  it('first order, coverage, conformance, test uncertainty ratio and global risk: at most 14 kB', async () => {
+    const { gzipped, packages } = await measure('uncertainty + decision, plain', plainRisk);
+    expect(gzipped).toBeLessThanOrEqual(14 * kilobyte);
+    expect(packages).toEqual([]);
+  });
+
+  it('uncertainty and decision, with Monte Carlo, instruments, every rule and its working: at most 29 kB', async () => {
+    const { gzipped, packages } = await measure('uncertainty + decision, all', all('uncertainty', 'decision'));
+    expect(gzipped).toBeLessThanOrEqual(29 * kilobyte);
     expect(packages).toEqual([]);
   });
 
