@@ -5,6 +5,7 @@ export { currentFromPower } from './current-from-power.js';
 export { currentFromPowerAndVoltage } from './current-from-power-and-voltage.js';
 export { currentFromVoltage } from './current-from-voltage.js';
 export { type ConversionNaming, type ExplainedValue, explainConversion } from './explain-conversion.js';
+export { type DutyHeating, type DutyQuestion, dutyHeating } from './heat/duty-heating.js';
 export { type ElectrodeCurrent, heatingFactor } from './heat/heating-factor.js';
 export { type Heating, type LoadHeating, loadHeating, type ThermalLoad } from './heat/load-heating.js';
 export { pauseFromRating, type RatingQuestion } from './heat/pause-from-rating.js';

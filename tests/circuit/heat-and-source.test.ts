@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import {
   accessoryRating,
   accessoryVoltageRule,
+  dutyHeating,
   equivalentSource,
   heatingFactor,
   loadHeating,
@@ -76,6 +77,32 @@ describe('heat of a load', () => {
     }
     expect(rise).toBeCloseTo(100, 9);
     expect(loadHeating({ ...load, initialRise: startRise }).rise).toBeCloseTo(100, 10);
+  });
+
+  it('on a duty reaches the rise to which activation after activation leads it, and that of the required pause', () => {
+    fc.assert(
+      fc.property(thermal, power(), valueBetween(0.05, 3), valueBetween(0.05, 3), (load, watts, onShare, offShare) => {
+        const on = onShare * load.timeConstant;
+        const off = offShare * load.timeConstant;
+        const duty = dutyHeating({ ...load, power: watts, on, off });
+        // A load that begins an activation as it is after a pause ends it as warm as it always does.
+        const heated = loadHeating({ ...load, power: watts, duration: on, initialRise: duty.riseAfterPause });
+        expect(Math.abs(heated.rise / duty.rise - 1)).toBeLessThan(1e-12);
+        expect(duty.rise).toBeLessThanOrEqual(duty.finalRise);
+        expectRecomputes(duty.working);
+        // The pause that this rise requires is the pause of the duty.
+        const { pause } = requiredPause({ ...load, power: watts, duration: on, maximumRise: duty.rise });
+        expect(Math.abs(pause / off - 1)).toBeLessThan(1e-9);
+      }),
+    );
+    const load = { thermalResistance: 2, timeConstant: 120, power: 100 };
+    let rise = 0;
+    for (let k = 0; k < 200; k++) {
+      rise = loadHeating({ ...load, duration: 10, initialRise: rise }).rise;
+      if (k < 199) rise *= Math.exp(-30 / 120);
+    }
+    expect(dutyHeating({ ...load, on: 10, off: 30 }).rise).toBeCloseTo(rise, 10);
+    expect(dutyHeating({ ...load, on: 10, off: 0 }).rise).toBe(200);
   });
 
   it('needs no pause where it never becomes too warm', () => {
@@ -206,6 +233,8 @@ describe('the ratings of the bench', () => {
 describe('bad input', () => {
   const heat = { power: 100, thermalResistance: 2, timeConstant: 120, maximumRise: 100 };
   it.each<[string, () => unknown, string, string]>([
+    ['a duty without activation', () => dutyHeating({ ...heat, on: 0, off: 30 }), 'not-positive', 'on'],
+    ['a negative pause', () => dutyHeating({ ...heat, on: 10, off: -1 }), 'negative', 'off'],
     ['a peak of 0', () => peakRatings({ peakVoltage: 0, ratings: { load: 1 } }), 'not-positive', 'peakVoltage'],
     ['a rating of 0', () => peakRatings({ peakVoltage: 1, ratings: { load: 0 } }), 'not-positive', 'ratings.load'],
     ['no rating', () => peakRatings({ peakVoltage: 1, ratings: {} }), 'missing-member', 'ratings'],

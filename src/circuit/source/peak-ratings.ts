@@ -55,8 +55,6 @@ export interface PeakRatings {
   readonly working: readonly Step[];
 }
 
-const partNames: readonly RatedPart[] = ['instrument', 'load', 'leads', 'insulation'];
-
 /**
  * Whether instrument, load, leads and insulation are rated for a peak voltage, and for which they all are.
  *
@@ -79,12 +77,12 @@ const partNames: readonly RatedPart[] = ['instrument', 'load', 'leads', 'insulat
 export function peakRatings(question: PeakRatingsQuestion): PeakRatings {
   const V_p = requirePositive(question.peakVoltage, 'peakVoltage');
   const { ratings, rule = peakRatingRule } = question;
-  for (const name of Object.keys(ratings)) requireChoice(name, `ratings.${name}`, partNames);
   const working: Step[] = [];
   const parts: PartRating[] = [];
   let permittedPeakVoltage = Number.POSITIVE_INFINITY;
   let weakest: RatedPart | undefined;
-  for (const part of partNames) {
+  for (const part of Object.keys(ratings) as RatedPart[]) {
+    requireChoice(part, `ratings.${part}`, Object.keys(peakRatingRule.factors) as RatedPart[]);
     if (ratings[part] === undefined) continue;
     const rating = requirePositive(ratings[part], `ratings.${part}`);
     const k = requireAtLeast(rule.factors[part], 1, `rule.factors.${part}`);

@@ -199,6 +199,15 @@ export const permittedActivationFormula = {
   source: 'newton-cooling',
 } as const satisfies Formula;
 
+export const dutyRiseFormula = {
+  id: 'duty-rise',
+  symbol: 'T_d',
+  expression: 'T_f * expm1(-t / tau) / expm1(-(t + t_p) / tau)',
+  unit: 'K',
+  inputs: { T_f: 'K', t: 's', t_p: 's', tau: 's' },
+  source: 'newton-cooling',
+} as const satisfies Formula;
+
 export const startRiseFormula = {
   id: 'start-rise',
   symbol: 'T_s',

@@ -157,6 +157,16 @@ export const circuitEffectsProse: Readonly<Record<string, Prose>> = {
       T_f: 'rise in the long run',
     },
   },
+  'duty-rise': {
+    title: 'Temperature rise at the end of an activation, after many activations and pauses',
+    meanings: {
+      T_d: 'rise at the end of an activation',
+      T_f: 'rise in the long run',
+      t: 'length of each activation',
+      t_p: 'length of each pause',
+      tau: 'thermal time constant',
+    },
+  },
   'start-rise': {
     title: 'Rise from which a load may be activated again',
     meanings: {

@@ -3,6 +3,7 @@ import {
   accessoryRating,
   accessoryVoltageRule,
   coaxialLine,
+  dutyHeating,
   equivalentSource,
   heatingFactor,
   loadHeating,
@@ -158,6 +159,15 @@ export const twins: Twins = {
     fast: ({ tau: constant, T_m, T_0, T_f }) =>
       permittedActivation({ ...heat(T_f!, constant!), maximumRise: T_m!, initialRise: T_0! }).duration!,
     inputs: fc.tuple(rises, tau).map(([all, constant]) => ({ ...all, tau: constant })),
+  },
+  'duty-rise': {
+    fast: ({ T_f, t, t_p, tau: constant }) => dutyHeating({ ...heat(T_f!, constant!), on: t!, off: t_p! }).rise,
+    symbols: {
+      T_f: valueBetween(1, 500),
+      t: valueBetween(0.5, 100),
+      t_p: valueBetween(0.5, 300),
+      tau: valueBetween(5, 600),
+    },
   },
   'start-rise': {
     fast: ({ T_m, T_f, t, tau: constant }) =>
