@@ -90,6 +90,38 @@ export const waveformChecks: readonly Check[] = [
     ['wave-triangle-average', 'average of a triangle of peak 1', 0.5, '1', 0, () => triangleWave().averageRectified],
     ['wave-triangle-form', 'form factor of a triangle', 1.15, '1', 0.005, () => triangleWave().formFactor],
   ]),
+  ...rows('Table of crest factors of an encyclopedia (Wikipedia, Crest factor: examples)', 'published', [
+    // biome-ignore lint/suspicious/noApproximativeNumericConstant: the value as printed
+    ['crest-table-sine', 'crest factor of a sine', 1.414, '1', 0.0005, () => sineWave().crestFactor],
+    ['crest-table-half-wave-rms', 'rms of a half-wave rectified sine', 0.5, '1', full, () => gatedSine(halfWave).rms],
+    [
+      'crest-table-half-wave',
+      'crest factor of a half-wave rectified sine',
+      2,
+      '1',
+      full,
+      () => gatedSine(halfWave).crestFactor,
+    ],
+    ['crest-table-triangle-rms', 'rms of a triangle', 0.577, '1', 0.0005, () => triangleWave().rms],
+    ['crest-table-triangle', 'crest factor of a triangle', 1.732, '1', 0.0005, () => triangleWave().crestFactor],
+    ['crest-table-square', 'crest factor of a square wave', 1, '1', 0, () => squareWave().crestFactor],
+    [
+      'crest-table-triangle-db',
+      'crest factor of a triangle in decibels',
+      4.77,
+      'dB',
+      0.005,
+      () => 20 * Math.log10(triangleWave().crestFactor),
+    ],
+    [
+      'crest-table-half-wave-db',
+      'crest factor of a half-wave rectified sine in decibels',
+      6.02,
+      'dB',
+      0.005,
+      () => 20 * Math.log10(gatedSine(halfWave).crestFactor),
+    ],
+  ]),
   ...rows('Definition of the quantities, computed independently', 'derived', [
     ...table(
       'wave-full-sine',

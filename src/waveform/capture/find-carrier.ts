@@ -91,7 +91,8 @@ export function findCarrier(
       while ((samples[after - 1] as number) > middle) after--;
       const straight = crossingBefore(samples, after, middle);
       const throughPause = last >= 0 && 2 * (k - lastBelow) > straight - last;
-      const crossing = throughPause ? crossingBefore(samples, k, middle) : straight;
+      // A rise that is hardly one leads anywhere: not further back than the channel has been below.
+      const crossing = throughPause ? Math.max(crossingBefore(samples, k, middle), lastBelow) : straight;
       if (last >= 0) addInterval(throughPause ? gaps : cycles, crossing - last);
       // The very first crossing has no interval that would tell a pause: counting begins at the second.
       if (first >= 0) crossings++;
