@@ -61,6 +61,9 @@ export function columnsOf(trace: ResistanceTrace): TraceColumns {
       pathOf: (i) => `trace.steps[${i}].resistance`,
     };
   }
+  if (trace.time === undefined) {
+    fail('missing-member', 'trace.time', trace.time, 'must be given, or an interval, or steps');
+  }
   const resistance = resistanceColumn(trace.resistance);
   const time = trace.time instanceof Float64Array ? trace.time : Float64Array.from(trace.time);
   if (time.length !== resistance.length) {

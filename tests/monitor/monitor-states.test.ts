@@ -31,13 +31,15 @@ describe('monitorStates', () => {
   });
 
   it('counts a time of binary fractions that should be the delay as the delay', () => {
-    const monitor: Monitor = { ...continuity, alarmDelay: 0.6 };
-    // 0.1 + 0.6 is less than 7 · 0.1 in binary, and 0.3 + 0.6 more than 9 · 0.1.
-    for (const first of [1, 3]) {
-      const resistance = Array.from({ length: 12 }, (_, i) => (i >= first && i < first + 6 ? 30 : 1));
+    const monitor: Monitor = { ...continuity, alarmDelay: 0.3 };
+    // In binary the ninth sample comes before the sixth and the delay, and the seventh after the fourth and the delay.
+    expect(9 * 0.1).toBeLessThan(6 * 0.1 + 0.3);
+    expect(7 * 0.1).toBeGreaterThan(4 * 0.1 + 0.3);
+    for (const first of [4, 6]) {
+      const resistance = Array.from({ length: 12 }, (_, i) => (i >= first && i < first + 3 ? 30 : 1));
       const { alarms } = monitorStates(monitor, { interval: 0.1, resistance });
       expect(alarms).toHaveLength(1);
-      expect(alarms[0]?.from).toBeCloseTo((first + 6) * 0.1, 12);
+      expect(alarms[0]?.from).toBeCloseTo((first + 3) * 0.1, 12);
     }
   });
 
@@ -267,6 +269,7 @@ describe('bad monitors and traces', () => {
       'not-a-number',
       'trace.steps[0].resistance',
     ],
+    ['no form that is known', { resistance: [1] }, 'missing-member', 'trace.time'],
     ['no interval', { interval: 0, resistance: [1] }, 'not-positive', 'trace.interval'],
     ['time that runs backwards', { time: [0, 2, 1], resistance: [1, 1, 1] }, 'not-ascending', 'trace.time[2]'],
     [

@@ -90,6 +90,25 @@ describe('tripPoints', () => {
     expect(hysteresis[0]?.stated).toBeCloseTo(0.05 * 50.3, 12);
   });
 
+  it('a baseline that may lie above the floor blurs the limit, one that surely lies below does not', () => {
+    const rise = { fraction: 0.4, tolerance: 0.05, baseline: 'at-start' } as const;
+    const uncertainty = (floor: number) => {
+      const sweep = sweepOf([68, 72], (set) => set > 70, { baseline: 50 });
+      const { points } = tripPoints([sweep], { ...bench, monitor: { ...monitor, rise: { ...rise, floor } } });
+      return points[0]?.standardUncertainty as number;
+    };
+    // The monitor sees 50.3 of the baseline, give or take 0.4.
+    expect(uncertainty(50.6)).toBe(uncertainty(0));
+    expect(uncertainty(50.8)).toBeLessThan(uncertainty(0));
+  });
+
+  it('the hysteresis of a lower limit counts upwards', () => {
+    const sweeps = [sweepOf([8, 6, 4], (set) => set < 5), sweepOf([4, 6, 8], (set) => set < 7)];
+    expect(tripPoints(sweeps, bench).hysteresis).toMatchObject([
+      { limit: 'lower', value: expect.closeTo(2, 12), stated: 2 },
+    ]);
+  });
+
   it('response times against the delay, blurred by the watch', () => {
     const at = (responseTime: number) => sweepOf(up, (set) => set > 132, { responseTime });
     const outcome = (time: number, timeLimits: number) =>
