@@ -4,6 +4,7 @@ import { assessLeakage, leakageHint } from '../leakage/index.js';
 import type { ExpandedUncertainty } from '../uncertainty/index.js';
 import type { LeakageRow } from './findings.js';
 import { acceptanceOf, acceptedText, judge, reasonText } from './judge.js';
+import { withWaveform } from './output-waveform.js';
 import type { Plan, PlanLeakage } from './plan.js';
 import { leakageUncertainty, type Measuring, measurementOf } from './plan-leakage.js';
 import { bandText, roundedText } from './quantity-text.js';
@@ -31,7 +32,7 @@ export function assessLeakageRow(plan: Plan, planned: PlanLeakage, reading: Read
     const message = 'The bench has no measuring resistor for this reading.';
     return { ...row, verdict: 'not judged', reason: 'nothing-to-compare', message, warnings: [], working: [] };
   }
-  const output = specification.outputs.find(({ id }) => id === planned.output) as Output;
+  const output = withWaveform(specification.outputs.find(({ id }) => id === planned.output) as Output);
   const test = specification.leakage?.find(({ id }) => `leakage/${id}` === planned.id) as LeakageTest;
   const measuring: Measuring = { test, output, bench, load, reads: reading.quantity };
   const { current, margin, contact, warnings, working } = assessLeakage(measurementOf(measuring, reading.value));

@@ -5,6 +5,7 @@ import { formatQuantity } from '../units/index.js';
 import type { Step } from '../working/index.js';
 import { assessDisplay } from './assess-display.js';
 import type { PointFinding } from './findings.js';
+import { idealValue, valueAs } from './ideal-value.js';
 import { acceptanceOf, acceptedText, judge, reasonText } from './judge.js';
 import { measuredReading } from './measured-reading.js';
 import type { Plan, PlanPoint } from './plan.js';
@@ -50,14 +51,15 @@ export function assessPoint(plan: Plan, point: PlanPoint, output: Output, readin
       message: 'The plan calls this point not feasible at this bench: the reading may be wrong or harmful.',
     });
   }
-  const value = convertQuantity(reading.value, { from: reading.quantity, to: point.reads, load });
+  const value = valueAs(point, reading.value, reading.quantity, point.reads, load);
   if (reading.quantity !== point.reads) {
     warnings.push({
       code: 'reading-converted',
       message: `${quantityText(reading.value, reading.quantity)} was converted to ${roundedText(value, point.reads)} at ${formatQuantity(load, 'ohm')}; the error of the load enters.`,
     });
   }
-  const power = convertQuantity(reading.value, { from: reading.quantity, to: 'power', load });
+  const ideal = { ...reading, value: idealValue(point, reading.quantity, reading.value) };
+  const power = convertQuantity(ideal.value, { from: reading.quantity, to: 'power', load });
   const common = { ...rowOf(point, reading.phase), reading, value, power };
 
   const implausible = implausibleText(point, power, value);
@@ -71,7 +73,7 @@ export function assessPoint(plan: Plan, point: PlanPoint, output: Output, readin
     });
   }
   const display =
-    reading.display === undefined ? undefined : assessDisplay(reading.display, reading, output.displayTolerance, load);
+    reading.display === undefined ? undefined : assessDisplay(reading.display, ideal, output.displayTolerance, load);
   const judged = { ...common, ...(display === undefined ? {} : { display: display.finding }) };
   working.push(...(display?.working ?? []));
 

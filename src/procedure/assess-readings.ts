@@ -6,6 +6,8 @@ import { assessMonitorRow } from './assess-monitor.js';
 import { assessPoint, unreadPoint } from './assess-point.js';
 import { assessRule, type StateOfUnit } from './assess-rules.js';
 import type { Findings, LeakageRow, MonitorFinding, PointFinding, RuleFinding, Summary, Verdict } from './findings.js';
+import { idealValue } from './ideal-value.js';
+import { withWaveform } from './output-waveform.js';
 import type { Plan, PlanPoint } from './plan.js';
 import type { MonitorReading, Phase, Reading, Readings } from './readings.js';
 import type { Output } from './specification.js';
@@ -24,7 +26,7 @@ import type { Output } from './specification.js';
  */
 export function assessReadings(plan: Plan, readings: Readings): Findings {
   for (const [i, reading] of readings.readings.entries()) atPath(`readings[${i}]`, () => checkReading(reading));
-  const outputs = new Map(plan.specification.outputs.map((output) => [output.id, output]));
+  const outputs = new Map(plan.specification.outputs.map((output) => [output.id, withWaveform(output)]));
   const outputOf = (id: string): Output => outputs.get(id) as Output;
 
   const pointOf = pointFinder(plan);
@@ -132,7 +134,8 @@ function stateOf(
     const all = interrupted.get(point.id) ?? [];
     const own = all.filter((reading) => reading.phase === phase);
     for (const reading of own.length > 0 || phase === 'as-found' ? own : all) {
-      const power = convertQuantity(reading.value, { from: reading.quantity, to: 'power', load });
+      const ideal = idealValue(point, reading.quantity, reading.value);
+      const power = convertQuantity(ideal, { from: reading.quantity, to: 'power', load });
       push(afterInterruption, point.id, { reading, power });
     }
   }

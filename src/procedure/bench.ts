@@ -32,6 +32,8 @@ export interface Instrument {
   readonly maximumPeakVoltage?: number;
   /** Highest crest factor at which it reads true rms. */
   readonly maximumCrestFactor?: number;
+  /** End of the leads at which it reads: at the `load` unless stated, or at the `generator`. */
+  readonly readsAt?: 'load' | 'generator';
   /** Frequency range of its statement, in hertz. */
   readonly frequencyRange?: { readonly lower: number; readonly upper: number };
 }
@@ -69,8 +71,24 @@ export interface BenchLoad {
   readonly certificate?: LoadCertificate;
   /** Warming in use: temperature coefficient in 1/K, and the highest rise in kelvins. */
   readonly temperature?: { readonly coefficient: number; readonly rise: number };
-  /** Relative limits of the effect of strays and leads at the carrier. */
+  /** Relative limits of the effect of strays and leads at the carrier, for the uncertainty. */
   readonly strays?: number;
+  /** Inductance in series with the resistance, in henries: with it the plan works out what it does at the carrier. */
+  readonly seriesInductance?: number;
+  /** Capacitance across the resistance, in farads. */
+  readonly parallelCapacitance?: number;
+  /** How it warms: the plan then limits activation and pause so that it stays below its highest rise. */
+  readonly heat?: LoadHeat;
+}
+
+/** How a load warms: one thermal resistance and one time constant. */
+export interface LoadHeat {
+  /** From the element to the surroundings, in kelvins per watt. */
+  readonly thermalResistance: number;
+  /** In seconds. */
+  readonly timeConstant: number;
+  /** Highest permitted temperature above the surroundings, in kelvins. */
+  readonly maximumRise: number;
 }
 
 /** What a certificate says of a resistance. */
@@ -98,7 +116,28 @@ export interface Lead {
   readonly circuits: readonly ('monopolar' | 'bipolar')[];
   /** Highest peak voltage, in volts. */
   readonly maximumPeakVoltage?: number;
+  /** Length of the pair, one way, in metres. */
+  readonly length?: number;
+  /** How the pair is built: with its length the plan works out what it does at the carrier. */
+  readonly geometry?: LeadGeometry;
 }
+
+/** Build of a pair of leads, lengths in metres; or its constants, in henries and farads per metre. */
+export type LeadGeometry =
+  | {
+      readonly kind: 'two-wire';
+      /** Distance of the axes. */
+      readonly spacing: number;
+      readonly diameter: number;
+      readonly relativePermittivity?: number;
+    }
+  | {
+      readonly kind: 'coaxial';
+      readonly innerDiameter: number;
+      readonly outerDiameter: number;
+      readonly relativePermittivity?: number;
+    }
+  | { readonly kind: 'constants'; readonly inductance: number; readonly capacitance: number };
 
 /** When a load of the bench may stand in for a load of the sheet. */
 export interface Substitution {

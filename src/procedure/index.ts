@@ -10,6 +10,7 @@ export {
   type PlanUncertaintyRatioRule,
 } from './decision-rule.js';
 export type * from './findings.js';
+export { idealLimits, idealValue } from './ideal-value.js';
 export { makeRecord, type RecordCheck, recomputeRecord } from './make-record.js';
 export type * from './plan.js';
 export { defaultPlanOptions, planVerification } from './plan-verification.js';

@@ -1,6 +1,7 @@
 import { atPath, CalculationError, requireAtLeast, requireNonNegative, requirePositive } from '../checks/index.js';
 import { explainReading, type LoadCurve, loadCurve, type RegimeCurve, regimeCurve } from '../curve/index.js';
 import type { Step } from '../working/index.js';
+import { waveformOf } from './output-waveform.js';
 import type { ExpectedOrigin } from './plan.js';
 import { settingRank } from './setting-text.js';
 import type { Output, Setting } from './specification.js';
@@ -15,7 +16,10 @@ export interface PublishedPower {
 
 /** What an output's published data say: asked for a setting and a load, it answers or says why it cannot. */
 export interface OutputModel {
+  /** The output, with the crest factor of its waveform where it states none itself. */
   readonly output: Output;
+  /** Steps of the figures of the waveform, where its crest factor comes from there. */
+  readonly waveform: readonly Step[];
   /** Power at a setting and a load; text when nothing published says it. */
   readonly powerAt: (setting: Setting, load: number) => PublishedPower | string;
   /** Loads over which a setting can be answered: a range, one load, or text when none. */
@@ -29,8 +33,10 @@ interface SettingCurve {
 }
 
 /** Prepares the published data of one output. */
-export function modelOutput(output: Output, path: string): OutputModel {
-  atPath(path, () => checkNumbers(output));
+export function modelOutput(stated: Output, path: string): OutputModel {
+  atPath(path, () => checkNumbers(stated));
+  const waveform = atPath(path, () => waveformOf(stated));
+  const output = waveform === undefined ? stated : { ...stated, crestFactor: waveform.crestFactor };
   const curves: SettingCurve[] = (output.curves ?? []).map((published, i) => ({
     setting: published.setting,
     rank: settingRank(published.setting, output.scale),
@@ -84,7 +90,7 @@ export function modelOutput(output: Output, path: string): OutputModel {
     return typeof atRated === 'string' ? atRated : { lower: output.ratedLoad, upper: output.ratedLoad };
   };
 
-  return { output, powerAt, loadRange };
+  return { output, waveform: waveform?.working ?? [], powerAt, loadRange };
 }
 
 function fromCurve(entry: SettingCurve, setting: Setting, load: number): PublishedPower | string {

@@ -7,6 +7,7 @@ import type { Bench, BenchLoad } from './bench.js';
 import { chooseLoad } from './choose-load.js';
 import type { PlanDecisionRule } from './decision-rule.js';
 import { chooseRange } from './feasibility.js';
+import { withWaveform } from './output-waveform.js';
 import type { PlanLeakage } from './plan.js';
 import { pointAcceptance } from './point-acceptance.js';
 import { quantityText } from './quantity-text.js';
@@ -22,7 +23,7 @@ export function planLeakage(
   return (specification.leakage ?? []).map((test, i) =>
     atPath(`leakage[${i}]`, () => {
       const output = specification.outputs.find(({ id }) => id === test.output) as Output;
-      return planOne(test, i + 1, output, bench, rule);
+      return planOne(test, i + 1, withWaveform(output), bench, rule);
     }),
   );
 }

@@ -10,19 +10,23 @@ import {
 } from '../working/formulas/circuit.js';
 import { type Step, step } from '../working/index.js';
 import type { Bench, BenchLoad, InstrumentRange, Lead } from './bench.js';
+import { benchEffect } from './bench-effect.js';
 import { chooseLoad, defaultNegligibleDifference } from './choose-load.js';
 import type { WantedPoint } from './choose-points.js';
-import { curveSlope } from './curve-slope.js';
+import { type CurveSlope, curveSlope } from './curve-slope.js';
 import { type ExpectedAtPoint, expectedAtPoint } from './expected-at-point.js';
 import { checkFeasibility, chooseRange, ranges } from './feasibility.js';
+import { heatedActivation } from './heated-activation.js';
+import { judgeEffect, loadWithStrays } from './judge-effect.js';
 import type { OutputModel } from './output-model.js';
-import type { Activation, Expected, PlanOptions, PlanPoint, PointLoad } from './plan.js';
+import type { Activation, BenchEffect, Expected, PlanOptions, PlanPoint, PointLoad } from './plan.js';
 import { type PointLimits, pointLimits } from './point-limits.js';
 import { type MeasuredPoint, pointMeasurement } from './point-measurement.js';
 import { nearestPreferredLoad } from './preferred-loads.js';
 import { bandText, quantityText, roundedText } from './quantity-text.js';
 import { settingText } from './setting-text.js';
 import type { Output, StatedTolerance } from './specification.js';
+import { correctedValue } from './steps.js';
 
 /** What all points of a plan share. */
 export interface PointContext {
@@ -95,8 +99,11 @@ export function planPoint(wanted: WantedPoint, model: OutputModel, context: Poin
       message: 'The row states no expected value: margin 0 is the middle of its limits.',
     });
   }
-  const values = expectedValues(expected, load.resistance, output);
-  const nominal = values[reads];
+  // Only strays and budgets ask for the slope of the curve.
+  let slope: CurveSlope | undefined;
+  const raw = benchEffect(bench, output, load, lead, slopeHere);
+  let values = expectedValues(expected, load.resistance, output);
+  let nominal = values[reads];
   const ruleTolerance = accuracyTolerance(context, output, expected.power);
 
   // The range follows from the limits and the limits are rounded to the range: a first pass without rounding to a
@@ -104,8 +111,17 @@ export function planPoint(wanted: WantedPoint, model: OutputModel, context: Poin
   const finest = ranges(bench, reads)[0] as InstrumentRange;
   let range: InstrumentRange | undefined;
   let limits: PointLimits;
+  let effect: BenchEffect | undefined;
   try {
-    const draft = pointLimits(limitInputs(finest.resolution));
+    let draft = pointLimits(limitInputs(finest.resolution));
+    if (raw !== undefined) {
+      effect = judgeEffect(raw, reads, nominal, draft.limits, context.options.negligibleEffect);
+      if (effect.applied) {
+        values = withEffect(values, effect);
+        nominal *= effect.ratios[reads];
+        draft = pointLimits(limitInputs(finest.resolution));
+      }
+    }
     range = chooseRange(bench, reads, draft.limits.upper ?? nominal);
     limits = range === undefined || range === finest ? draft : pointLimits(limitInputs(range.resolution));
   } catch (error) {
@@ -130,7 +146,7 @@ export function planPoint(wanted: WantedPoint, model: OutputModel, context: Poin
   const measured = range === undefined ? undefined : measurementAt(range);
   warnings.push(...(measured?.warnings ?? []), ...unknownUncertainty());
 
-  const worst = worstCase(limits.limits, nominal, reads, load.resistance, output);
+  const worst = worstCase(limits.limits, nominal, reads, load.resistance, output, effect);
   const feasibility = checkFeasibility(bench, output, load, lead, reads, worst);
   warnings.push(...peakWarnings(bench, output, load, lead, values));
   const failed = feasibility.filter((check) => !check.ok);
@@ -146,25 +162,40 @@ export function planPoint(wanted: WantedPoint, model: OutputModel, context: Poin
   if (limits.published !== undefined) point.publishedLimits = limits.published;
   if (limits.derived !== undefined) point.derivedLimits = limits.derived;
   point.nominal = nominal;
+  if (effect !== undefined) point.effect = effect;
   point.feasible = failed.length === 0;
   point.feasibility = feasibility;
   point.activation = activation(output, load, worst.power);
   if (measured !== undefined) point.measurement = measured.measurement;
   point.warnings = warnings;
   // Limits that are derived from the expected power carry the steps of current and voltage themselves.
-  const ohmic = limits.derived === undefined ? ohmicSteps(values, load.resistance) : [];
+  const ideal = expectedValues(expected, load.resistance, output);
+  const ohmic = limits.derived === undefined ? ohmicSteps(ideal, load.resistance) : [];
   point.working = expected.working.concat(
     ohmic,
+    raw?.working ?? [],
+    effect?.applied === true ? effectSteps(ideal, effect) : [],
     limits.working,
     measured?.working ?? [],
-    peakSteps(values, load.resistance, output),
+    peakSteps(ideal, load.resistance, output, model.waveform),
   );
   return point;
 
+  function slopeHere(): CurveSlope {
+    slope ??= curveSlope(model, wanted.setting, load.resistance);
+    return slope;
+  }
+
   function measurementAt(chosenRange: InstrumentRange): MeasuredPoint | undefined {
     if (bench.instrument.reads.every((f) => f.quantity !== reads || f.accuracy === undefined)) return undefined;
-    const slope = curveSlope(model, wanted.setting, load.resistance);
-    const conditions = { bench, output, load, reads, range: chosenRange, slope };
+    const conditions = {
+      bench,
+      output,
+      load: loadWithStrays(load, reads, effect),
+      reads,
+      range: chosenRange,
+      slope: slopeHere(),
+    };
     return pointMeasurement(conditions, nominal, limits.limits, context.options.decisionRule);
   }
 
@@ -183,6 +214,7 @@ export function planPoint(wanted: WantedPoint, model: OutputModel, context: Poin
       resolution,
       options: context.options,
       ...(ruleTolerance === undefined ? {} : { ruleTolerance }),
+      ...(effect?.applied === true ? { ratio: effect.ratios[reads] } : {}),
     };
   }
 }
@@ -236,6 +268,24 @@ function expectedValues(expected: ExpectedAtPoint, load: number, output: Output)
   return { power, current, voltage, peakVoltage: peakVoltage(given), peakCurrent: peakCurrent(given), from };
 }
 
+/** Expected values with the strays of load and leads. */
+function withEffect(values: Expected, { ratios }: BenchEffect): Expected {
+  return {
+    ...values,
+    current: values.current * ratios.current,
+    voltage: values.voltage * ratios.voltage,
+    ...(values.peakVoltage === undefined ? {} : { peakVoltage: values.peakVoltage * ratios.voltage }),
+    ...(values.peakCurrent === undefined ? {} : { peakCurrent: values.peakCurrent * ratios.current }),
+  };
+}
+
+function effectSteps({ current, voltage }: Expected, { ratios }: BenchEffect): Step[] {
+  return [
+    correctedValue('expected current with the strays', ratios.current, current, 'A'),
+    correctedValue('expected voltage with the strays', ratios.voltage, voltage, 'V'),
+  ];
+}
+
 function ohmicSteps({ power, current, voltage }: Expected, load: number): Step[] {
   return [
     step(currentFromPowerFormula, 'expected current', { P: power, R: load }, current),
@@ -243,11 +293,12 @@ function ohmicSteps({ power, current, voltage }: Expected, load: number): Step[]
   ];
 }
 
-function peakSteps(values: Expected, load: number, output: Output): Step[] {
+function peakSteps(values: Expected, load: number, output: Output, crest: readonly Step[]): Step[] {
   if (values.peakVoltage === undefined || values.peakCurrent === undefined || output.crestFactor === undefined)
     return [];
   const inputs = { CF: output.crestFactor, P: values.power, R: load };
   return [
+    ...crest,
     step(peakVoltageFormula, 'expected peak voltage', inputs, values.peakVoltage),
     step(peakCurrentFormula, 'expected peak current', inputs, values.peakCurrent),
   ];
@@ -272,9 +323,11 @@ function worstCase(
   reads: Quantity,
   load: number,
   output: Output,
+  effect: BenchEffect | undefined,
 ): { reading: number; power: number; peakVoltage?: number } {
   const reading = Math.max(limits.upper ?? nominal, nominal);
-  const power = convertBand({ upper: reading }, { from: reads, to: 'power', load }).upper as number;
+  const ideal = effect?.applied === true ? reading / effect.ratios[reads] : reading;
+  const power = convertBand({ upper: ideal }, { from: reads, to: 'power', load }).upper as number;
   if (output.crestFactor === undefined) return { reading, power };
   return { reading, power, peakVoltage: peakVoltage({ power, load, crestFactor: output.crestFactor }) };
 }
@@ -318,5 +371,5 @@ function activation(output: Output, load: BenchLoad, power: number): Activation 
   const result: { longest?: number; pause?: number } = {};
   if (on.length > 0) result.longest = Math.min(...on);
   if (off.length > 0) result.pause = Math.max(...off);
-  return result;
+  return load.heat === undefined ? result : heatedActivation(load.heat, power, result);
 }

@@ -32,6 +32,7 @@ export const defaultPlanOptions: Required<PlanOptions> = {
   lowSetting: 0.2,
   closeToLimit: 0.8,
   decisionRule: { kind: 'simple-acceptance' },
+  negligibleEffect: 0.1,
 };
 
 /**
@@ -63,9 +64,10 @@ export function planVerification(
 
   const warnings: Warning[] = [];
   const drafts: { draft: PointDraft; output: Output; outputIndex: number }[] = [];
-  specification.outputs.forEach((output, outputIndex) => {
+  specification.outputs.forEach((stated, outputIndex) => {
     const path = `outputs[${outputIndex}]`;
-    const model = modelOutput(output, path);
+    const model = modelOutput(stated, path);
+    const { output } = model;
     const wanted = choosePoints(model, chosen);
     warnings.push(...wanted.warnings, ...outputWarnings(output));
     const leftOut = new Set<number>();
@@ -185,6 +187,7 @@ function checkOptions(options: Required<PlanOptions>): Required<PlanOptions> {
   requireChoice(options.govern, 'options.govern', ['published', 'derived', 'tighter']);
   requirePositive(requireFraction(options.lowSetting, 'options.lowSetting'), 'options.lowSetting');
   requireFraction(options.closeToLimit, 'options.closeToLimit');
+  requireFraction(options.negligibleEffect, 'options.negligibleEffect');
   checkDecisionRule(options.decisionRule, 'options.decisionRule');
   return options;
 }

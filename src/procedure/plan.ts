@@ -22,6 +22,11 @@ export interface PlanOptions {
   readonly closeToLimit?: number;
   /** How uncertainty enters a verdict; that of the bench unless stated, and `simple-acceptance` where it has none. */
   readonly decisionRule?: PlanDecisionRule;
+  /**
+   * An effect of strays below this part of the distance from the expected value to the nearer limit is left
+   * uncorrected; 0.1 unless stated.
+   */
+  readonly negligibleEffect?: number;
 }
 
 /** Test points with expected values, limits, working and cautions: everything needed at the bench. */
@@ -83,11 +88,26 @@ export interface PlanPoint {
   readonly feasible: boolean;
   readonly feasibility: readonly FeasibilityCheck[];
   readonly activation: Activation;
+  /** What strays of load and leads do here; absent where they are not stated. */
+  readonly effect?: BenchEffect;
   /** How well the bench measures here; absent where the bench states no accuracy for the quantity. */
   readonly measurement?: PointMeasurement;
   readonly warnings: readonly Warning[];
   /** Every step from the sheet to the limits. */
   readonly working: readonly Step[];
+}
+
+/** What the strays of load and leads do to a reading. */
+export interface BenchEffect {
+  /** Reading over that of an ideal load, for each quantity. */
+  readonly ratios: Readonly<Record<Quantity, number>>;
+  /** Impedance that the generator sees, in ohms, and its phase, in radians. */
+  readonly impedance: number;
+  readonly phase: number;
+  /** Whether expected value and limits are corrected for it. */
+  readonly applied: boolean;
+  /** The same in a sentence for the bench. */
+  readonly statement: string;
 }
 
 /** How well the bench measures at a point, in the quantity that is read. */

@@ -1,12 +1,13 @@
 import { type Band, deriveLimits, explainConvertBand, explainRoundBand, intersectBands } from '../band/index.js';
 import type { Warning } from '../checks/index.js';
-import type { Quantity } from '../circuit/index.js';
+import { type Quantity, quantityUnits } from '../circuit/index.js';
 import type { Step } from '../working/index.js';
 import type { WantedPoint } from './choose-points.js';
 import { carryPower, type ExpectedAtPoint } from './expected-at-point.js';
 import type { LimitOrigin, PlanOptions } from './plan.js';
 import { bandText, namingOf } from './quantity-text.js';
 import type { StatedTolerance } from './specification.js';
+import { correctedValue } from './steps.js';
 
 /** Limits of a point in the quantity that is read. */
 export interface PointLimits {
@@ -30,6 +31,8 @@ export interface LimitInputs {
   /** Tolerance of the accuracy rule, when the rule is chosen and applies at this point. */
   readonly ruleTolerance?: StatedTolerance;
   readonly options: Required<PlanOptions>;
+  /** Reading over that of an ideal load, where the plan corrects for the strays. */
+  readonly ratio?: number;
 }
 
 /** Limits from the published row, limits derived from expected value and tolerance, and which of them govern. */
@@ -85,20 +88,35 @@ const governText = {
 
 function derivedLimits(inputs: LimitInputs, tolerance: StatedTolerance): { band: Band; working: readonly Step[] } {
   const { in: toleranceIn, ...rest } = tolerance;
-  const result = deriveLimits({
-    power: inputs.expected.power,
-    load: inputs.load,
-    tolerance: rest,
-    toleranceIn,
-    reads: inputs.reads,
-    resolution: inputs.resolution,
-    rounding: inputs.options.rounding,
-  });
-  return { band: result.limits, working: result.working };
+  const { expected, load, reads, resolution, options, ratio } = inputs;
+  const derived = { power: expected.power, load, tolerance: rest, toleranceIn, reads };
+  if (ratio === undefined) {
+    const result = deriveLimits({ ...derived, resolution, rounding: options.rounding });
+    return { band: result.limits, working: result.working };
+  }
+  const result = deriveLimits(derived);
+  const rounded = roundLimits(result.limits, inputs);
+  return { band: rounded.band, working: [...result.working, ...rounded.working] };
+}
+
+/** Limits with the strays of load and leads, where the plan corrects for them, rounded to the display. */
+function roundLimits(ideal: Band, inputs: LimitInputs): { band: Band; working: readonly Step[] } {
+  const { reads, resolution, options, ratio } = inputs;
+  const working: Step[] = [];
+  const side = (name: 'lower' | 'upper'): Band => {
+    const limit = ideal[name];
+    if (limit === undefined || ratio === undefined) return limit === undefined ? {} : { [name]: limit };
+    const corrected = correctedValue(`${name} limit with the strays`, ratio, limit, quantityUnits[reads]);
+    working.push(corrected);
+    return { [name]: corrected.value };
+  };
+  const band: Band = { ...side('lower'), ...side('upper') };
+  const rounded = explainRoundBand(band, resolution, namingOf(reads), options.rounding);
+  return { band: rounded.band, working: [...working, ...rounded.working] };
 }
 
 function publishedLimits(inputs: LimitInputs): { band: Band; working: readonly Step[] } | undefined {
-  const { wanted, expected, load, reads, resolution, options } = inputs;
+  const { wanted, expected, load, reads } = inputs;
   const { row } = wanted;
   if (row === undefined) return undefined;
   const given: Band = {
@@ -107,8 +125,7 @@ function publishedLimits(inputs: LimitInputs): { band: Band; working: readonly S
   };
   // A row in the quantity that is read, at the load that is on the bench, keeps its printed digits.
   if (load === wanted.load && row.quantity === reads) {
-    const rounded = explainRoundBand(given, resolution, namingOf(reads), options.rounding);
-    return { band: rounded.band, working: rounded.working };
+    return roundLimits(given, inputs);
   }
   const inPower = explainConvertBand(given, { from: row.quantity, to: 'power', load: wanted.load });
   const working: Step[] = [...inPower.working];
@@ -123,7 +140,7 @@ function publishedLimits(inputs: LimitInputs): { band: Band; working: readonly S
   const upper = carry('upper');
   const carried: Band = { ...(lower === undefined ? {} : { lower }), ...(upper === undefined ? {} : { upper }) };
   const inReads = explainConvertBand(carried, { from: 'power', to: reads, load });
-  const rounded = explainRoundBand(inReads.band, resolution, namingOf(reads), options.rounding);
+  const rounded = roundLimits(inReads.band, inputs);
   return { band: rounded.band, working: [...working, ...inReads.working, ...rounded.working] };
 }
 

@@ -75,6 +75,8 @@ export interface Output {
   readonly crestFactor?: number;
   /** At which load the crest factor is stated. */
   readonly crestFactorAt?: 'rated load' | 'open circuit';
+  /** Shape of the waveform: the crest factor follows from it where none is stated. */
+  readonly waveform?: OutputWaveform;
   /** Stated maximum output voltage of the mode, in volts peak. */
   readonly maximumPeakVoltage?: number;
   /** Carrier frequency, in hertz. */
@@ -104,6 +106,26 @@ export interface Output {
   /** Loads to choose in place of the rated load and the usual test loads, in ohms. */
   readonly loads?: readonly number[];
 }
+
+/** Shape of an output's waveform; its frequency is the carrier. */
+export type OutputWaveform =
+  | { readonly kind: 'sine' }
+  | {
+      readonly kind: 'gated-sine';
+      /** Share of the time in which the gate is open, above 0 and at most 1. */
+      readonly dutyCycle: number;
+      /** Bursts a second, in hertz: with it a part of a half-cycle at the end counts. */
+      readonly repetitionRate?: number;
+    }
+  | {
+      readonly kind: 'damped-sine';
+      /** Time in which the envelope falls to 1/e, in seconds. */
+      readonly timeConstant: number;
+      /** Bursts a second, in hertz. */
+      readonly repetitionRate: number;
+      /** What becomes of the rest of a burst when the next begins; `restarts` unless stated. */
+      readonly rest?: 'restarts' | 'overlaps';
+    };
 
 /** Activation time and pause. */
 export interface Duty {

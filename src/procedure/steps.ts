@@ -1,13 +1,18 @@
 import { type Band, marginIn } from '../band/index.js';
 import {
   carriedPowerFormula,
+  correctedValueFormula,
   differenceFormula,
   marginAboveFormula,
   marginBelowFormula,
   middleOfBandFormula,
   powerOfSettingFormula,
+  readingRatioCurrentFormula,
+  readingRatioPowerFormula,
+  readingRatioVoltageFormula,
   relativeDifferenceFormula,
   scaledPowerFormula,
+  sourceCurrentRatioFormula,
   statedPowerFormula,
 } from '../working/formulas/procedure.js';
 import { type Step, step, type UnitName } from '../working/index.js';
@@ -67,4 +72,32 @@ export function margin(
       ? step(marginBelowFormula, 'margin', { x: value, x_n: nominal, x_l: limit }, m)
       : step(marginAboveFormula, 'margin', { x: value, x_n: nominal, x_u: limit }, m);
   return { margin: m, working: [made] };
+}
+
+/** Current of the generator into an impedance over that into its resistance alone, by the slope of its curve. */
+export function sourceCurrentRatio(inputs: { Z: number; R: number; s: number; phi: number }): Step {
+  const { Z, R, s, phi } = inputs;
+  const value = (Z / R) ** ((s - 1) / 2) * Math.cos(phi) ** ((Math.abs(s) - 1) / 2);
+  return step(sourceCurrentRatioFormula, 'current of the generator over that into an ideal load', inputs, value);
+}
+
+/** What is read over what an ideal load would give. */
+export function readingRatio(
+  quantity: 'power' | 'current' | 'voltage',
+  { g, k, Z, X, R }: { g: number; k: number; Z: number; X: number; R: number },
+): Step {
+  const label = `${quantity} that is read over that of an ideal load`;
+  switch (quantity) {
+    case 'current':
+      return step(readingRatioCurrentFormula, label, { g, k }, g * k);
+    case 'voltage':
+      return step(readingRatioVoltageFormula, label, { g, k, Z, R }, (g * k * Z) / R);
+    case 'power':
+      return step(readingRatioPowerFormula, label, { g, k, X, R }, ((g * k) ** 2 * X) / R);
+  }
+}
+
+/** A value at an ideal load, with the strays of load and leads. */
+export function correctedValue(label: string, ratio: number, ideal: number, unit: UnitName): Step {
+  return step(correctedValueFormula, label, { f: ratio, x_i: ideal }, ratio * ideal, { unit });
 }

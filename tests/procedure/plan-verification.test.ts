@@ -368,6 +368,7 @@ describe('what travels with a plan', () => {
       lowSetting: 0.2,
       closeToLimit: 0.8,
       decisionRule: { kind: 'simple-acceptance' },
+      negligibleEffect: 0.1,
     });
   });
 

@@ -9,6 +9,7 @@ import type {
   Setting,
   StatedTolerance,
 } from '../../procedure/index.js';
+import { idealLimits } from '../../procedure/index.js';
 import { plainText } from '../escape/plain-text.js';
 import { valueText } from '../numbers/value-text.js';
 import { shownVerdict } from '../sheet/shown-verdict.js';
@@ -173,7 +174,7 @@ function bandOf(line: readonly CurvePoint[], tolerance: StatedTolerance, from: n
 function limitsOf(point: PlanPoint): BandPoint[] {
   const load = point.load?.resistance;
   if (load === undefined || point.limitsFrom === 'none') return [];
-  return [{ load, ...convertBand(point.limits, { from: point.reads, to: 'power', load }) }];
+  return [{ load, ...convertBand(idealLimits(point), { from: point.reads, to: 'power', load }) }];
 }
 
 function readingsOf(points: readonly PlanPoint[], findings: Findings | undefined): PictureReading[] {

@@ -25,6 +25,7 @@ export function pointNotes(point: PlanPoint): readonly RowNote[] {
   }
   const accepted = acceptanceText(point);
   if (accepted !== undefined) notes.push(accepted);
+  if (point.effect?.applied === true) notes.push(point.effect.statement);
   const { longest, pause } = point.activation;
   if (longest !== undefined) notes.push(`Activate up to ${valueText(longest, 'time')}.`);
   if (pause !== undefined) notes.push(`Pause ${valueText(pause, 'time')} or longer.`);

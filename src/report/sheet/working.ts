@@ -35,7 +35,9 @@ export function workingSections(plan: Plan, options: SheetOptions, findings?: Fi
     const parts = [...limits, ...(partsByPoint.get(point.id) ?? [])];
     const load = valueText(loadOf(point), 'resistance', 6);
     const heading = plainText(`Point ${point.number}: ${point.outputName}, ${point.settingText} at ${load}`);
-    const remarks = point.measurement === undefined ? [] : [plainText(point.measurement.statement)];
+    const remarks = [point.measurement?.statement, point.effect?.statement]
+      .filter((text) => text !== undefined)
+      .map(plainText);
     const tables = budgetTables(point);
     if (parts.length > 0) blocks.push(block({ id: workingId(point.number), heading, remarks, tables, parts }));
   }

@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import type { InstrumentFunction } from '../../procedure/index.js';
+import { choice } from '../parts/choice.js';
 import { header } from '../parts/header.js';
 import { describeForSchema } from '../parts/json-schema-notes.js';
 import {
@@ -14,9 +15,12 @@ import {
   type WithNumbers,
 } from '../parts/members.js';
 import {
+  capacitance,
   duration,
   fraction,
   frequency,
+  inductance,
+  length,
   lowestFrequency,
   pause,
   peakVoltage,
@@ -76,6 +80,7 @@ const instrument = crossCheck(
     reads: list(instrumentFunction, 1),
     maximumPeakVoltage: optional(peakVoltage),
     maximumCrestFactor: optional(crestFactor),
+    readsAt: optional(choice(['load', 'generator'])),
     frequencyRange: optional(
       members({
         lower: lowestFrequency,
@@ -91,6 +96,19 @@ const instrument = crossCheck(
     );
     checkLimits(frequencyRange ?? {}, (code, path, ...rest) => report(code, ['frequencyRange', ...path], ...rest));
   },
+);
+
+const relativePermittivity = optional(plainNumber.check(z.gte(1, 'must be 1 or more')));
+
+/** Build of a pair of leads. */
+const geometry = z.discriminatedUnion(
+  'kind',
+  [
+    members({ kind: z.literal('two-wire'), spacing: length, diameter: length, relativePermittivity }),
+    members({ kind: z.literal('coaxial'), innerDiameter: length, outerDiameter: length, relativePermittivity }),
+    members({ kind: z.literal('constants'), inductance: notNegative, capacitance: notNegative }),
+  ],
+  { error: 'must be one of: two-wire, coaxial, constants' },
 );
 
 const load = crossCheck(
@@ -109,6 +127,9 @@ const load = crossCheck(
     ),
     temperature: optional(members({ coefficient: plainNumber, rise: notNegative })),
     strays: optional(fraction),
+    seriesInductance: optional(inductance),
+    parallelCapacitance: optional(capacitance),
+    heat: optional(members({ thermalResistance: positive, timeConstant: duration, maximumRise: positive })),
   }),
   ({ powerRating, overload, tolerance, certificate }, report) => {
     if (tolerance !== undefined && certificate !== undefined) {
@@ -141,6 +162,8 @@ export const benchSchema = describeForSchema(
             name: line,
             circuits: list(circuit, 1),
             maximumPeakVoltage: optional(peakVoltage),
+            length: optional(length),
+            geometry: optional(geometry),
           }),
         ),
       ),

@@ -6,6 +6,7 @@ import { crossCheck, finite, items, list, members, optional, reportRepeats, reso
 import {
   current,
   duration,
+  fraction,
   frequency,
   pause,
   peakVoltage,
@@ -114,6 +115,22 @@ const regimes = crossCheck(
   },
 );
 
+/** Shape of a waveform. */
+const waveform = z.discriminatedUnion(
+  'kind',
+  [
+    members({ kind: z.literal('sine') }),
+    members({ kind: z.literal('gated-sine'), dutyCycle: fraction, repetitionRate: optional(frequency) }),
+    members({
+      kind: z.literal('damped-sine'),
+      timeConstant: duration,
+      repetitionRate: frequency,
+      rest: optional(choice(['restarts', 'overlaps'])),
+    }),
+  ],
+  { error: 'must be one of: sine, gated-sine, damped-sine' },
+);
+
 /** One output in one mode. */
 export const output = describeForSchema(
   crossCheck(
@@ -127,6 +144,7 @@ export const output = describeForSchema(
       ratedLoad: resistance,
       crestFactor: optional(crestFactor),
       crestFactorAt: optional(choice(['rated load', 'open circuit'])),
+      waveform: optional(waveform),
       maximumPeakVoltage: optional(peakVoltage),
       carrierFrequency: optional(frequency),
       duty: optional(duty),

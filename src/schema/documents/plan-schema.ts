@@ -82,6 +82,15 @@ const point = describeForSchema(
     feasible: z.boolean(),
     feasibility: list(feasibilityCheck),
     activation: members({ longest: optional(number), pause: optional(number) }),
+    effect: optional(
+      members({
+        ratios: members({ power: number, current: number, voltage: number }),
+        impedance: number,
+        phase: number,
+        applied: z.boolean(),
+        statement: prose,
+      }),
+    ),
     measurement: optional(
       members({
         budget: readingBudget,
@@ -126,6 +135,7 @@ export const planSchema = describeForSchema(
         lowSetting: number,
         closeToLimit: number,
         decisionRule,
+        negligibleEffect: number,
       }),
       points: list(point),
       rules: list(rule),

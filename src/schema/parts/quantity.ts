@@ -17,6 +17,9 @@ const siUnits: Readonly<Record<QuantityRule['kind'], string>> = {
   resistance: 'ohms',
   frequency: 'hertz',
   time: 'seconds',
+  inductance: 'henries',
+  capacitance: 'farads',
+  length: 'metres',
   fraction: 'the whole, 0.2 for 20 %',
 };
 
@@ -27,6 +30,9 @@ const exampleText: Readonly<Record<QuantityRule['kind'], string>> = {
   resistance: '500 ohm',
   frequency: '430 kHz',
   time: '10 s',
+  inductance: '50 nH',
+  capacitance: '20 pF',
+  length: '0.5 m',
   fraction: '20 %',
 };
 
@@ -71,6 +77,9 @@ export const lowestFrequency: QuantitySchema = quantity('LowestFrequency', {
 });
 export const duration: QuantitySchema = quantity('Duration', { kind: 'time' });
 export const pause: QuantitySchema = quantity('Pause', { kind: 'time', range: 'zero or more' });
+export const inductance: QuantitySchema = quantity('Inductance', { kind: 'inductance', range: 'zero or more' });
+export const capacitance: QuantitySchema = quantity('Capacitance', { kind: 'capacitance', range: 'zero or more' });
+export const length: QuantitySchema = quantity('Length', { kind: 'length' });
 export const fraction: QuantitySchema = quantity('Fraction', { kind: 'fraction', range: 'from 0 to 1' });
 
 type QuantitySchema = z.ZodMiniType<number, number | string>;

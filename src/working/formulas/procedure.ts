@@ -81,3 +81,48 @@ export const marginAboveFormula = {
   inputs: { x: 'any', x_n: 'any', x_u: 'any' },
   source: 'definition',
 } as const satisfies Formula;
+
+export const sourceCurrentRatioFormula = {
+  id: 'source-current-ratio',
+  symbol: 'g',
+  expression: '(Z / R)^((s - 1) / 2) * cos(phi)^((abs(s) - 1) / 2)',
+  unit: '1',
+  inputs: { Z: 'ohm', R: 'ohm', s: '1', phi: 'rad' },
+  source: 'definition',
+} as const satisfies Formula;
+
+export const readingRatioCurrentFormula = {
+  id: 'reading-ratio-current',
+  symbol: 'f_I',
+  expression: 'g * k',
+  unit: '1',
+  inputs: { g: '1', k: '1' },
+  source: 'definition',
+} as const satisfies Formula;
+
+export const readingRatioVoltageFormula = {
+  id: 'reading-ratio-voltage',
+  symbol: 'f_V',
+  expression: 'g * k * Z / R',
+  unit: '1',
+  inputs: { g: '1', k: '1', Z: 'ohm', R: 'ohm' },
+  source: 'definition',
+} as const satisfies Formula;
+
+export const readingRatioPowerFormula = {
+  id: 'reading-ratio-power',
+  symbol: 'f_P',
+  expression: '(g * k)^2 * X / R',
+  unit: '1',
+  inputs: { g: '1', k: '1', X: 'ohm', R: 'ohm' },
+  source: 'definition',
+} as const satisfies Formula;
+
+export const correctedValueFormula = {
+  id: 'corrected-for-strays',
+  symbol: 'x',
+  expression: 'f * x_i',
+  unit: 'any',
+  inputs: { f: '1', x_i: 'any' },
+  source: 'definition',
+} as const satisfies Formula;

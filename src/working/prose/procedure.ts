@@ -57,4 +57,46 @@ export const procedureProse: Readonly<Record<string, Prose>> = {
     title: 'Relative difference of two values',
     meanings: { d_rel: 'relative difference', x: 'value', y: 'value that it is compared with' },
   },
+  'source-current-ratio': {
+    title: 'Current of a generator into an impedance, over that into a resistance',
+    meanings: {
+      g: 'current over that into the resistance alone',
+      Z: 'magnitude of the impedance that the generator sees',
+      R: 'resistance of the load',
+      s: 'slope of the power curve, from \u22121 (constant voltage) over 0 (constant power) to 1 (constant current)',
+      phi: 'phase of the impedance',
+    },
+  },
+  'reading-ratio-current': {
+    title: 'Current that is read over that of an ideal load',
+    meanings: {
+      f_I: 'ratio of the readings',
+      g: 'current of the generator over that into an ideal load',
+      k: 'current at the instrument over that of the generator',
+    },
+  },
+  'reading-ratio-voltage': {
+    title: 'Voltage that is read over that of an ideal load',
+    meanings: {
+      f_V: 'ratio of the readings',
+      g: 'current of the generator over that into an ideal load',
+      k: 'voltage at the instrument over that of the generator',
+      Z: 'magnitude of the impedance that the generator sees',
+      R: 'resistance of the load',
+    },
+  },
+  'reading-ratio-power': {
+    title: 'Power that is read over that of an ideal load',
+    meanings: {
+      f_P: 'ratio of the readings',
+      g: 'current of the generator over that into an ideal load',
+      k: 'current at the instrument over that of the generator',
+      X: 'resistance that is in series there',
+      R: 'resistance of the load',
+    },
+  },
+  'corrected-for-strays': {
+    title: 'Value with the strays of load and leads',
+    meanings: { x: 'value that is read', f: 'reading over that of an ideal load', x_i: 'value at an ideal load' },
+  },
 };

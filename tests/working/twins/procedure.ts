@@ -1,15 +1,18 @@
 import fc from 'fast-check';
 import {
   carriedPower,
+  correctedValue,
   difference,
   margin,
   middleOfBand,
   powerOfSetting,
+  readingRatio,
   relativeDifference,
   scaledPower,
+  sourceCurrentRatio,
   statedPower,
 } from '../../../src/procedure/steps.js';
-import { power, valueBetween } from '../../generators.js';
+import { load, power, valueBetween } from '../../generators.js';
 import type { Twins } from './twin.js';
 
 const part = valueBetween(10, 80);
@@ -35,6 +38,26 @@ export const twins: Twins = {
   'margin-above-nominal': {
     fast: ({ x, x_n, x_u }) => margin({ upper: x_u! }, x_n!, x!).margin,
     inputs: fc.record({ x: beyond, x_n: whole, x_u: beyond }),
+  },
+  'source-current-ratio': {
+    fast: ({ Z, R, s, phi }) => sourceCurrentRatio({ Z: Z!, R: R!, s: s!, phi: phi! }).value,
+    symbols: { Z: load(), R: load(), s: valueBetween(-1, 1), phi: valueBetween(-1.5, 1.5) },
+  },
+  'reading-ratio-current': {
+    fast: ({ g, k }) => readingRatio('current', { g: g!, k: k!, Z: 1, X: 1, R: 1 }).value,
+    symbols: { g: part, k: part },
+  },
+  'reading-ratio-voltage': {
+    fast: ({ g, k, Z, R }) => readingRatio('voltage', { g: g!, k: k!, Z: Z!, X: 1, R: R! }).value,
+    symbols: { g: part, k: part, Z: load(), R: load() },
+  },
+  'reading-ratio-power': {
+    fast: ({ g, k, X, R }) => readingRatio('power', { g: g!, k: k!, Z: 1, X: X!, R: R! }).value,
+    symbols: { g: part, k: part, X: load(), R: load() },
+  },
+  'corrected-for-strays': {
+    fast: ({ f, x_i }) => correctedValue('', f!, x_i!, 'A').value,
+    symbols: { f: part, x_i: power() },
   },
   difference: { fast: ({ x, y }) => difference('', x!, y!, 'W').value, symbols: { x: power(), y: power() } },
   'relative-difference': {

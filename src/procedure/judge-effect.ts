@@ -1,0 +1,37 @@
+import type { Band } from '../band/index.js';
+import type { Quantity } from '../circuit/index.js';
+import type { BenchLoad } from './bench.js';
+import type { RawEffect } from './bench-effect.js';
+import type { BenchEffect } from './plan.js';
+
+/** Whether an effect of strays is corrected for: not where it is small beside the distance to the nearer limit. */
+export function judgeEffect(
+  { ratios, impedance, phase }: RawEffect,
+  reads: Quantity,
+  nominal: number,
+  limits: Band,
+  negligible: number,
+): BenchEffect {
+  const relative = ratios[reads] - 1;
+  const sides = [limits.lower, limits.upper].filter((limit) => limit !== undefined);
+  const room = Math.min(...sides.map((limit) => Math.abs(limit - nominal)));
+  const applied = Math.abs(relative) * nominal > negligible * room;
+  const change = percent(relative);
+  const degrees = `${((phase * 180) / Math.PI).toFixed(1).replace('-', '\u2212')}\u00b0`;
+  const what = `Strays of load and leads change the ${reads} that is read by ${change}; the generator sees ${impedance.toPrecision(4)} ohm at ${degrees}.`;
+  const done = applied
+    ? 'Expected value and limits are corrected for it.'
+    : `That is less than ${percent(negligible).replace('+', '')} of the distance to the nearer limit: not corrected, but in the budget.`;
+  return { ratios, impedance, phase, applied, statement: `${what} ${done}` };
+}
+
+/** The load as the budget takes it: an effect that is not corrected for counts as a limit of error. */
+export function loadWithStrays(load: BenchLoad, reads: Quantity, effect: BenchEffect | undefined): BenchLoad {
+  if (effect === undefined || effect.applied || load.strays !== undefined) return load;
+  return { ...load, strays: Math.min(1, Math.abs(effect.ratios[reads] - 1)) };
+}
+
+function percent(fraction: number): string {
+  const text = `${Number((Math.abs(fraction) * 100).toPrecision(2))} %`;
+  return `${fraction < 0 ? '\u2212' : '+'}${text}`;
+}
