@@ -28,6 +28,7 @@ export type {
   FrequencyAddition,
   ReadingConditions,
 } from './instruments/accuracy-statement.js';
+export { type CurvePlace, curveReading, type ReadableCurve } from './instruments/curve-reading.js';
 export { type CurveReadingInput, curveReadingBudget } from './instruments/curve-reading-budget.js';
 export { type LoadStatement, loadErrors } from './instruments/load-errors.js';
 export { type PowerMeasurement, powerBudget, type StatedReading } from './instruments/power-budget.js';
