@@ -28,36 +28,39 @@ function trace(): Float64Array {
   });
 }
 
-/** The loop that one writes for this one monitor; it checks nothing. */
+/** The loop that one writes for this one monitor, with the limits kept at hand; it checks nothing. */
 function statesByHand(resistance: Float64Array): number[] {
   const times: number[] = [];
   let baseline = Number.NaN;
+  let top = upper;
+  let releaseTop = upper - back;
   let inAlarm = false;
   let since = -1;
   for (let i = 0; i < n; i++) {
     const x = resistance[i]!;
-    const counted = Math.max(baseline, floor);
-    if (inAlarm) {
-      const isClear = x >= lower + back && x <= upper - back && !(x > counted * (1 + fraction - backOfRise));
-      if (!isClear) since = -1;
-      else if (since < 0) since = i;
-      if (since >= 0 && (i - since) * interval >= releaseDelay) {
-        times.push(i * interval);
-        inAlarm = false;
-        since = -1;
-      }
-    }
     if (!inAlarm) {
-      const isOutside = x < lower || x > upper || x > counted * (1 + fraction);
-      if (!isOutside) {
+      if (x >= lower && x <= top) {
         since = -1;
-        if (!(x >= baseline)) baseline = x;
-      } else if (since < 0) since = i;
-      if (isOutside && (i - since) * interval >= alarmDelay) {
-        times.push(i * interval);
-        inAlarm = true;
-        since = -1;
+        if (!(x >= baseline)) {
+          baseline = x;
+          const counted = Math.max(baseline, floor);
+          top = Math.min(upper, counted * (1 + fraction));
+          releaseTop = Math.min(upper - back, counted * (1 + fraction - backOfRise));
+        }
+        continue;
       }
+      if (since < 0) since = i;
+      if ((i - since) * interval < alarmDelay) continue;
+      times.push(i * interval);
+      inAlarm = true;
+      since = -1;
+    }
+    if (x < lower + back || x > releaseTop) since = -1;
+    else if (since < 0) since = i;
+    if (since >= 0 && (i - since) * interval >= releaseDelay) {
+      times.push(i * interval);
+      inAlarm = false;
+      since = -1;
     }
   }
   return times;
