@@ -23,6 +23,8 @@ export interface ComparisonCase {
   readonly goal: number;
   /** Largest relative difference of a value; 1e-12 unless stated. */
   readonly tolerance?: number;
+  /** Rounds that count, an odd number: fewer where one takes seconds; 15 unless stated. */
+  readonly rounds?: number;
   /** What the case needs and this machine lacks, with the way to get it. */
   readonly missing?: () => string | undefined;
 }

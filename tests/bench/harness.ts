@@ -19,7 +19,8 @@ async function runComparison(benchCase: ComparisonCase): Promise<BenchRow[]> {
   await requireEqualValues(benchCase, contenders);
   const times: [number[], number[]] = [[], []];
   const sums: [number?, number?] = [];
-  for (let round = -warmUps; round < repeats; round++) {
+  const rounds = benchCase.rounds ?? repeats;
+  for (let round = -Math.min(warmUps, rounds); round < rounds; round++) {
     // Neither tool is always the one that runs on a warm or a cold cache.
     for (const i of round % 2 === 0 ? ([0, 1] as const) : ([1, 0] as const)) {
       const { seconds, sum } = await timed(contenders[i]);
