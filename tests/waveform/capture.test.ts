@@ -110,6 +110,33 @@ describe('bursts', () => {
     );
   });
 
+  it('are told from each other however fast they die out, with their carrier', () => {
+    fc.assert(
+      fc.property(
+        valueBetween(0.55, 5),
+        valueBetween(350e3, 600e3),
+        valueBetween(15e3, 25e3),
+        (cycles, frequency, rate) => {
+          const wave = { frequency, timeConstant: cycles / frequency, repetitionRate: rate, amplitude: 1000 };
+          const course = (t: number) => {
+            const since = t - Math.floor(t * rate) / rate;
+            return 1000 * Math.exp(-since / wave.timeConstant) * Math.sin(twoPi * frequency * since);
+          };
+          const analysis = analyseCapture({
+            voltage: sampled(40_000, 10e-9, (t) => course(t + 3e-6)),
+            sampleInterval: 10e-9,
+          });
+          expect(analysis.window.kind).toBe('bursts');
+          expectWithin(analysis.repetitionRate, rate, 1e-4);
+          expectWithin(analysis.carrierFrequency, frequency, 2e-3);
+          expectWithin(analysis.voltage?.rms, dampedSine(wave).rms, 1e-3);
+          expect(codes(analysis)).toEqual([]);
+        },
+      ),
+      { numRuns: 40 },
+    );
+  });
+
   it('have the true peak and crest factor', () => {
     const closed = dampedSine(burst);
     const analysis = analyseCapture({ voltage: sampled(40_000, 5e-9, damped), sampleInterval: 5e-9 });

@@ -27,7 +27,7 @@ import { type SummedCapture, sumRecord, sumWindow, type WindowSums } from './sum
  * `unknown-choice`, `result-out-of-range`
  * @source Definition of the quantities; the trapezoidal rule, which for whole cycles and bursts has no end error
  * @accuracy Measured on sines: rms within 5e-4 and power within 1e-3 for ten samples a cycle and ten cycles, 4e-6 and
- * 8e-6 for fifty, ten times better for ten times the cycles; the carrier of bursts that ring off within 5e-3. The
+ * 8e-6 for fifty, ten times better for ten times the cycles; the carrier of bursts that ring off within 2e-3. The
  * memory that it takes does not grow with the capture
  * @example
  * ```ts

@@ -38,6 +38,8 @@ export interface Level {
 export interface CarrierSearch {
   /** Ends the search after so many intervals; never unless stated. */
   readonly enough?: number;
+  /** The value that counts as a crossing; the middle unless stated. Between bursts it is the level of the pauses. */
+  readonly zero?: number;
   /** Neighbouring samples within the threshold that make a pause. */
   readonly pause?: number;
   /** Receives each pause, in the order of time: its first sample, and the first after it or the number of samples. */
@@ -53,13 +55,16 @@ export function findCarrier(
   samples: Samples,
   count: number,
   { middle, threshold }: Level,
-  { enough = Number.POSITIVE_INFINITY, pause = Number.POSITIVE_INFINITY, onPause }: CarrierSearch,
+  { enough = Number.POSITIVE_INFINITY, zero = middle, pause = Number.POSITIVE_INFINITY, onPause }: CarrierSearch,
 ): Carrier {
   const cycles = emptyHistogram();
   const gaps = emptyHistogram();
   const up = middle + threshold;
   const down = middle - threshold;
+  const halves = emptyHistogram();
   let lastBelow = -1;
+  let lastAbove = -1;
+  let turned = -1;
   let first = -1;
   let last = -1;
   let crossings = 0;
@@ -79,6 +84,12 @@ export function findCarrier(
     if (k - quietFrom >= pause) onPause?.(quietFrom, k);
     if (k === count) break;
     if ((samples[k] as number) < down) {
+      if (lastAbove >= 0) {
+        const crossing = crossingBefore(samples, firstBelow(samples, k, zero), zero);
+        addHalf(halves, turned, crossing, k - lastAbove);
+        turned = crossing;
+        lastAbove = -1;
+      }
       while (k < count && (samples[k] as number) < down) k++;
       lastBelow = k - 1;
       continue;
@@ -88,11 +99,13 @@ export function findCarrier(
       // and the one that begins the burst is where the rise to the threshold comes from. Elsewhere the last way up
       // through the middle is the one that leads to the upper threshold.
       let after = k;
-      while ((samples[after - 1] as number) > middle) after--;
-      const straight = crossingBefore(samples, after, middle);
+      while ((samples[after - 1] as number) > zero) after--;
+      const straight = crossingBefore(samples, after, zero);
+      addHalf(halves, turned, straight, k - lastBelow);
+      turned = straight;
       const throughPause = last >= 0 && 2 * (k - lastBelow) > straight - last;
       // A rise that is hardly one leads anywhere: not further back than the channel has been below.
-      const crossing = throughPause ? Math.max(crossingBefore(samples, k, middle), lastBelow) : straight;
+      const crossing = throughPause ? Math.max(crossingBefore(samples, k, zero), lastBelow) : straight;
       if (last >= 0) addInterval(throughPause ? gaps : cycles, crossing - last);
       // The very first crossing has no interval that would tell a pause: counting begins at the second.
       if (first >= 0) crossings++;
@@ -101,15 +114,31 @@ export function findCarrier(
       lastBelow = -1;
     }
     while (k < count && (samples[k] as number) > up) k++;
+    lastAbove = k - 1;
   }
-  const cycle = commonInterval(cycles) || commonInterval(gaps);
+  const whole = commonInterval(cycles) || commonInterval(gaps);
+  // Bursts of hardly more than a cycle go up only once, and what lies between two of them is no cycle.
+  const fromHalves = 2 * commonInterval(halves);
+  const cycle = 2 * longestQuiet > whole && fromHalves > 0 && fromHalves < whole / 4 ? fromHalves : whole;
   return { cycle, first, last, crossings, longestQuiet, bothSigns: last >= 0 };
 }
 
-/** Where the straight line through a sample and the one before it goes through the middle. */
-function crossingBefore(samples: Samples, after: number, middle: number): number {
-  const x = (samples[after] as number) - middle;
+/** Where the straight line through a sample and the one before it goes through a value. */
+function crossingBefore(samples: Samples, after: number, zero: number): number {
+  const x = (samples[after] as number) - zero;
   return after - x / ((samples[after] as number) - (samples[after - 1] as number));
+}
+
+/** First sample below zero on the way down to a sample. */
+function firstBelow(samples: Samples, k: number, zero: number): number {
+  let after = k;
+  while ((samples[after - 1] as number) < zero) after--;
+  return after;
+}
+
+/** Adds the interval between crossings in opposite directions, unless most of it is the way through the middle. */
+function addHalf(halves: Histogram, before: number, crossing: number, way: number): void {
+  if (before >= 0 && 2 * way <= crossing - before) addInterval(halves, crossing - before);
 }
 
 function emptyHistogram(): Histogram {

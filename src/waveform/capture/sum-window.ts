@@ -52,7 +52,7 @@ export function sumWindow(
   level: Level,
 ): { readonly window: WindowSums; readonly carrier: Carrier } {
   const { channels, count } = capture;
-  const { cycle, bothSigns } = findCarrier(detecting, count, level, { enough });
+  const { cycle, bothSigns, longestQuiet } = findCarrier(detecting, count, level, { enough });
   const turn = cycle > 0 && capture.withSpectrum ? (2 * Math.PI) / cycle : 0;
   const spectrum = { re: 0, im: 0 };
   const addSpectrum = stretchSpectrum(channels, turn);
@@ -67,7 +67,8 @@ export function sumWindow(
   });
   const pause = Math.max(Math.ceil(pauseCycles * cycle), 3);
   // A single cycle tells no pause from a crossing; pulses of one sign have no crossings to be told from.
-  const search = bothSigns && cycle === 0 ? {} : { pause, onPause };
+  const zero = longestQuiet >= pause ? levelOfPauses(capture, detecting, level, pause) : level.middle;
+  const search = bothSigns && cycle === 0 ? {} : { zero, pause, onPause };
   const carrier = findCarrier(detecting, count, level, search);
   if (bothSigns && cycle === 0) return { window: sumRecord(capture, 0), carrier };
   if (carrier.longestQuiet < pause) {
@@ -81,6 +82,21 @@ export function sumWindow(
     window: { kind: 'bursts', start: first, length: last - first, count: begun - 1, sums, spectrum, active, begun },
     carrier,
   };
+}
+
+/**
+ * Mean of the pauses at the beginning of a capture. Bursts that ring off have another mean, and each of their cycles
+ * would cross that a little later than the one before.
+ */
+function levelOfPauses({ count }: SummedCapture, detecting: Samples, level: Level, pause: number): number {
+  let sum = 0;
+  let quiet = 0;
+  const onPause = (from: number, to: number): void => {
+    for (let k = from; k < to; k++) sum += (detecting[k] as number) - level.middle;
+    quiet += to - from;
+  };
+  findCarrier(detecting, count, level, { enough, pause, onPause });
+  return quiet === 0 ? level.middle : level.middle + sum / quiet;
 }
 
 /** Whole cycles of a continuous output, from crossing to crossing, by the trapezoidal rule with its broken ends. */
