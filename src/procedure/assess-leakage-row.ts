@@ -1,12 +1,12 @@
-import { type Band, contains } from '../band/index.js';
-import { type Conformance, conformanceProbability } from '../decision/index.js';
+import { contains } from '../band/index.js';
 import { assessLeakage, leakageHint } from '../leakage/index.js';
-import type { ExpandedUncertainty } from '../uncertainty/index.js';
 import type { LeakageRow } from './findings.js';
 import { acceptanceOf, acceptedText, judge, reasonText } from './judge.js';
+import { conformanceOf, ownUncertainty } from './measured-reading.js';
 import { withWaveform } from './output-waveform.js';
 import type { Plan, PlanLeakage } from './plan.js';
 import { leakageUncertainty, type Measuring, measurementOf } from './plan-leakage.js';
+import { pointAcceptance } from './point-acceptance.js';
 import { bandText, roundedText } from './quantity-text.js';
 import type { Phase, Reading } from './readings.js';
 import type { LeakageTest, Output } from './specification.js';
@@ -38,20 +38,25 @@ export function assessLeakageRow(plan: Plan, planned: PlanLeakage, reading: Read
   const { current, margin, contact, warnings, working } = assessLeakage(measurementOf(measuring, reading.value));
   const { limits } = row;
   const isPlanned = reading.quantity === planned.reads;
-  const expanded =
-    isPlanned && planned.range !== undefined ? leakageUncertainty(measuring, planned.range, reading.value) : undefined;
+  const own =
+    reading.uncertainty === undefined ? undefined : ownUncertainty(reading, reading.uncertainty, 'current', current);
+  const known = isPlanned && planned.range !== undefined;
+  const expanded = own ?? (known ? leakageUncertainty(measuring, planned.range, reading.value) : undefined);
+  const planAccepts = isPlanned ? acceptanceOf(planned) : {};
+  const question = { rule: options.decisionRule, limits, nominal: 0, reads: 'current' } as const;
+  const accepted = own === undefined ? planAccepts : acceptanceOf(pointAcceptance({ ...question, atUpper: own }));
   const conformance = expanded === undefined ? undefined : conformanceOf(limits, current, expanded);
   const { verdict, reason } = judge({
     rule: options.decisionRule,
     limits,
-    ...(isPlanned ? acceptanceOf(planned) : {}),
+    ...accepted,
     value: current,
     isClose: margin >= options.closeToLimit,
   });
   const simple = contains(limits, current) ? 'pass' : 'fail';
   const because = reasonText(reason, {
     isLow: false,
-    accepted: acceptedText(planned.acceptance, 'current'),
+    accepted: acceptedText(accepted.acceptance, 'current'),
     conformance,
   });
   const hint = simple === 'fail' ? hintText(measuring, current, planned.limit.current) : '';
@@ -70,11 +75,6 @@ export function assessLeakageRow(plan: Plan, planned: PlanLeakage, reading: Read
     warnings: warnings.filter(({ code }) => !planned.warnings.some((entry) => entry.code === code)),
     working,
   };
-}
-
-function conformanceOf(limits: Band, value: number, expanded: ExpandedUncertainty): Conformance {
-  const { expandedUncertainty, coverageFactor, degreesOfFreedom } = expanded;
-  return conformanceProbability(limits, value, expandedUncertainty / coverageFactor, { degreesOfFreedom });
 }
 
 /** Where to look first: needs a carrier and a voltage that the sheet states. */

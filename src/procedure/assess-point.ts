@@ -6,7 +6,7 @@ import type { Step } from '../working/index.js';
 import { assessDisplay } from './assess-display.js';
 import type { PointFinding } from './findings.js';
 import { idealValue, valueAs } from './ideal-value.js';
-import { acceptanceOf, acceptedText, judge, reasonText } from './judge.js';
+import { acceptedText, judge, reasonText } from './judge.js';
 import { measuredReading } from './measured-reading.js';
 import type { Plan, PlanPoint } from './plan.js';
 import { bandText, quantityText, roundedText } from './quantity-text.js';
@@ -89,13 +89,11 @@ export function assessPoint(plan: Plan, point: PlanPoint, output: Output, readin
     };
   }
   const placed = nominal === undefined || !contains(limits, nominal) ? undefined : margin(limits, nominal, value);
-  const measured =
-    reading.quantity === point.reads ? measuredReading(plan.bench, output, point, value, limits) : undefined;
+  const { expanded, conformance, ...accepted } = measuredReading(plan, output, point, reading, value);
   const { verdict, reason } = judge({
     rule: plan.options.decisionRule,
     limits,
-    // The acceptance limits stand on the uncertainty of the quantity that the plan reads, and on no other.
-    ...(reading.quantity === point.reads ? acceptanceOf(point.measurement) : {}),
+    ...accepted,
     value,
     isClose: placed !== undefined && Math.abs(placed.margin) >= plan.options.closeToLimit,
   });
@@ -113,7 +111,8 @@ export function assessPoint(plan: Plan, point: PlanPoint, output: Output, readin
   return {
     ...judged,
     ...(placed === undefined ? {} : { margin: placed.margin }),
-    ...measured,
+    ...(expanded === undefined ? {} : { expanded }),
+    ...(conformance === undefined ? {} : { conformance }),
     ...(verdict === simple ? {} : { simpleVerdict: simple }),
     warnings,
     working: [...working, ...(placed?.working ?? [])],
@@ -121,8 +120,8 @@ export function assessPoint(plan: Plan, point: PlanPoint, output: Output, readin
     reason,
     message: `${shown} against ${bandText(limits, point.reads)}: ${reasonText(reason, {
       isLow: value < (nominal ?? Number.NEGATIVE_INFINITY),
-      accepted: acceptedText(point.measurement?.acceptance, point.reads),
-      conformance: measured?.conformance,
+      accepted: acceptedText(accepted.acceptance, point.reads),
+      conformance,
     })}.`,
   };
 

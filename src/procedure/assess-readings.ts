@@ -230,6 +230,9 @@ function checkReading(reading: Reading): void {
   requireChoice(reading.phase, 'phase', ['as-found', 'as-left']);
   requireChoice(reading.quantity, 'quantity', ['power', 'current', 'voltage']);
   requireNonNegative(reading.value, 'value');
+  if (reading.uncertainty !== undefined) {
+    requireNonNegative(reading.uncertainty.standardUncertainty, 'uncertainty.standardUncertainty');
+  }
   if (reading.display !== undefined) requireNonNegative(reading.display.value, 'display.value');
   if (reading.peakVoltage !== undefined) requireNonNegative(reading.peakVoltage, 'peakVoltage');
   requireResult(reading.value ** 2, 'value');

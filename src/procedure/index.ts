@@ -21,6 +21,7 @@ export {
   preferredValues,
 } from './preferred-loads.js';
 export { probabilityText } from './probability-text.js';
+export { type CapturedReading, readingFromCapture } from './reading-from-capture.js';
 export type * from './readings.js';
 export type * from './record.js';
 export type * from './specification.js';

@@ -1,4 +1,5 @@
 import type { Quantity } from '../circuit/index.js';
+import type { DegreesOfFreedom } from '../uncertainty/index.js';
 
 /** What was read at the bench. All numbers in SI units. */
 export interface Readings {
@@ -25,6 +26,11 @@ export interface Reading {
   readonly quantity: Quantity;
   /** What the instrument showed, in watts, amperes rms or volts rms. */
   readonly value: number;
+  /** Uncertainty of this reading, in its own unit, where it is not that of the bench's instrument. */
+  readonly uncertainty?: {
+    readonly standardUncertainty: number;
+    readonly degreesOfFreedom?: DegreesOfFreedom;
+  };
   /** What the generator's own display showed at the same time. */
   readonly display?: DisplayReading;
   /** Peak voltage, in volts, where it was read. */

@@ -5,7 +5,8 @@ import { line, prose } from '../parts/text.js';
 import { quantityChoice } from '../parts/tolerance.js';
 
 const number = z.number();
-const degreesOfFreedom = z.union([number, z.literal('infinite')], { error: 'must be a number, or "infinite"' });
+/** Degrees of freedom of an uncertainty. */
+export const degreesOfFreedom = z.union([number, z.literal('infinite')], { error: 'must be a number, or "infinite"' });
 
 const contribution = members({
   name: line,

@@ -8,6 +8,7 @@ import { isQuantity, readQuantity, ruleFor } from '../parts/read-quantity.js';
 import type { Report } from '../parts/report-fault.js';
 import { blankableLine, line, prose } from '../parts/text.js';
 import { quantityChoice } from '../parts/tolerance.js';
+import { degreesOfFreedom } from './measurement-schema.js';
 import { monitorDisplay, monitorSet } from './monitor-row-schema.js';
 
 /** State of the unit when it was read. */
@@ -22,6 +23,12 @@ const givenReading = members({
   point: line,
   phase,
   ...shown,
+  uncertainty: optional(
+    members({
+      standardUncertainty: z.number().check(z.nonnegative('must be 0 or more')),
+      degreesOfFreedom: optional(degreesOfFreedom),
+    }),
+  ),
   display: optional(display),
   peakVoltage: optional(peakReading),
   afterInterruption: optional(z.boolean()),
