@@ -81,7 +81,7 @@ export interface CaptureAnalysis {
   readonly powerFactor?: number;
   /**
    * Phase of the voltage ahead of the current at the carrier, in radians; absent without a carrier. Of bursts beyond the
-   * first million samples one in eight is taken.
+   * first 262 144 samples one in sixteen is taken.
    */
   readonly phase?: number;
   /** In hertz; absent where none is found. */

@@ -30,16 +30,16 @@ export interface SummedCapture {
 }
 
 /** Intervals that tell the carrier well enough to know what a pause is. */
-const enough = 1024;
+const enough = 256;
 /** Cycles of quiet that make a pause. */
 const pauseCycles = 1.25;
 /** Cycles of a continuous output that are taken together for the phase, and the fewest where cycles are long. */
 const cyclesTogether = 64;
 const fewestTogether = 4;
 
-/** Samples of bursts that all count for the phase, and the share of those beyond: a million tell it far better than any probe. */
-const countedForPhase = 1 << 20;
-const shareBeyond = 1 / 8;
+/** Samples of bursts that all count for the phase, and the share of those beyond: a quarter of a million tells it far better than any probe. */
+const countedForPhase = 1 << 18;
+const shareBeyond = 1 / 16;
 
 /**
  * Whole bursts of a capture with pauses, whole cycles of a continuous one, or else the whole record; with the carrier.
