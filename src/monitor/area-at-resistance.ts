@@ -1,6 +1,7 @@
-import { fail, requireChoice, requirePositive, requireResult } from '../checks/index.js';
+import { fail, requireChoice, requirePositive } from '../checks/index.js';
 import { areaFactorFormula, remainingAreaFormula } from '../working/formulas/monitor.js';
 import { type Step, step } from '../working/index.js';
+import { finiteResult } from './finite-result.js';
 import type { PadReading, SplitPad } from './pad.js';
 import { padImpedance } from './pad-impedance.js';
 
@@ -60,9 +61,9 @@ export function areaAtResistance(pad: SplitPad, question: AreaQuestion): AreaAtR
     fail('out-of-range', 'seen', T, `must be more than the rest of the circuit shows, ${Math.hypot(R_a, X_a)} ohm`);
   }
   const mixed = R_a * R_b + X_a * X_b;
-  const q = requireResult(excess / (mixed + Math.sqrt(mixed * mixed + (R_b * R_b + X_b * X_b) * excess)), 'area');
+  const q = excess / (mixed + Math.sqrt(mixed * mixed + (R_b * R_b + X_b * X_b) * excess));
   const remaining = 1 / q;
-  return {
+  return finiteResult({
     remaining,
     lost: 1 - remaining,
     working: [
@@ -70,5 +71,5 @@ export function areaAtResistance(pad: SplitPad, question: AreaQuestion): AreaAtR
       step(areaFactorFormula, 'factor by which the impedance of the contact grows', { T, R_a, X_a, R_b, X_b }, q),
       step(remainingAreaFormula, 'area that is left', { q }, remaining),
     ],
-  };
+  });
 }

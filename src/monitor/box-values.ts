@@ -36,6 +36,7 @@ export function atOrBelow(box: ResistanceBox, resistance: number): number | unde
 /** The smallest value of the box that is not below a resistance. */
 export function atOrAbove(box: ResistanceBox, resistance: number): number | undefined {
   if ('values' in box) return box.values.find((value) => value >= resistance * (1 - 1e-12));
+  if (resistance > box.maximum * (1 + 1e-12)) return undefined;
   const value = roundBand({ lower: Math.max(resistance, box.minimum ?? 0) }, box.step).lower as number;
   return value > box.maximum * (1 + 1e-12) ? undefined : value;
 }

@@ -6,6 +6,7 @@ import { checkBox } from './box-values.js';
 import type { MonitorChallenge, ReadingChallenge } from './challenge.js';
 import { challengeWarnings } from './challenge-warnings.js';
 import { checkMonitor } from './check-monitor.js';
+import { finiteResult } from './finite-result.js';
 import type { Monitor, MonitorLimit } from './monitor.js';
 import { type ReadingLimits, readingRows } from './reading-rows.js';
 import { risePlans } from './rise-plans.js';
@@ -21,6 +22,8 @@ export interface MonitorChallenges {
   /** Limits of the readings, with their working. */
   readonly readings: readonly ReadingLimits[];
   readonly warnings: readonly Warning[];
+  /** What to mind at the bench, in sentences. */
+  readonly cautions: readonly string[];
 }
 
 /**
@@ -35,7 +38,7 @@ export interface MonitorChallenges {
  * @param box Substitution box or decade, with its accuracy
  * @returns Thresholds with what is proven, challenges, warnings
  * @throws CalculationError as `checkMonitor`; `wrong-count` (a box without values), `not-ascending`, `negative`,
- * `not-positive`, `band-reversed`, `missing-member`, `not-a-fraction`
+ * `not-positive`, `band-reversed`, `missing-member`, `not-a-fraction`, `result-out-of-range`
  * @source Arithmetic of limits
  * @example
  * ```ts
@@ -87,13 +90,20 @@ export function challengesFor(monitor: Monitor, box: ResistanceBox): MonitorChal
           ...(series === undefined ? {} : { series }),
         });
   const shown = display === undefined ? [] : rows.map(({ set }, i) => readingAt(set, readings[i]?.limits));
-  return {
+  return finiteResult({
     thresholds,
     challenges: [...alarms, ...sweeps, ...shown],
     readings,
     warnings: challengeWarnings(monitor, thresholds, [...alarms, ...sweeps]),
-  };
+    cautions,
+  });
 }
+
+const cautions: readonly string[] = [
+  'Connect and set resistances with the output off: an activation would send the HF current through box and leads.',
+  'Activate only where the procedure of the maker calls for it, and touch neither box nor leads meanwhile.',
+  'A box stands for the contact; it says nothing of an electrode on a patient.',
+];
 
 /** Trip points that the maker permits; the limit alone where no tolerance is stated. */
 function tripBand(limit: MonitorLimit | undefined): Band | undefined {

@@ -1,8 +1,9 @@
-import { atPath, fail, requireNonNegative, requirePositive, requireResult } from '../checks/index.js';
+import { atPath, fail, requireNonNegative, requirePositive } from '../checks/index.js';
 import { leastSquares } from '../numeric/index.js';
 import { displayErrorFormula, displayResidualFormula } from '../working/formulas/monitor.js';
 import { type Step, step } from '../working/index.js';
 import { type BoxAccuracy, checkAccuracy, offBy } from './box.js';
+import { finiteResult } from './finite-result.js';
 
 /** A resistance that was set and what the display showed, in ohms. */
 export interface DisplayReadingPair {
@@ -63,7 +64,7 @@ export interface DisplayFitRow extends DisplayReadingPair {
  * @param input Rows, step of the display, accuracy of the box
  * @returns Line, residuals, hint, steps
  * @throws CalculationError `wrong-count`, `negative`, `not-positive`, `not-a-fraction`, `missing-member`, `singular` (all
- * set values alike)
+ * set values alike), `result-out-of-range`
  * @source Least squares; the hint is arithmetic of limits
  * @accuracy As `leastSquares`: 13 digits of the coefficients on the set Norris of NIST StRD
  * @example
@@ -88,14 +89,13 @@ export function displayFit({ rows, resolution, accuracy }: DisplayFitInput): Dis
   const design = rows.map(({ set }) => [1, set]);
   const shown = rows.map(({ displayed }) => displayed);
   const { coefficients, standardErrors, degreesOfFreedom } = atPath('rows', () => leastSquares(design, shown));
-  const offset = requireResult(coefficients[0] as number, 'offset');
-  const gain = requireResult(coefficients[1] as number, 'gain');
+  const [offset, gain] = coefficients as [number, number];
   const fitted = rows.map(({ set, displayed }): DisplayFitRow => {
     const blur = resolution / 2 + (accuracy === undefined ? 0 : offBy(accuracy, set));
     return { set, displayed, error: displayed - set, residual: displayed - (offset + gain * set), blur };
   });
   const errorOf = (i: number | null) => (degreesOfFreedom === 0 ? null : (standardErrors[i as number] as number));
-  return {
+  return finiteResult({
     gain,
     offset,
     gainStandardError: errorOf(1),
@@ -106,7 +106,7 @@ export function displayFit({ rows, resolution, accuracy }: DisplayFitInput): Dis
       step(displayErrorFormula, `error of the display at ${x} ohm`, { y, x }, error),
       step(displayResidualFormula, `rest after the line at ${x} ohm`, { y, a: offset, g: gain, x }, residual),
     ]),
-  };
+  });
 }
 
 function hintOf(rows: readonly DisplayFitRow[]): Pick<DisplayFit, 'fault' | 'constant' | 'factor' | 'message'> {
@@ -138,7 +138,8 @@ function hintOf(rows: readonly DisplayFitRow[]): Pick<DisplayFit, 'fault' | 'con
 function common(ranges: readonly (readonly number[])[]): number | null {
   const from = Math.max(...ranges.map(([low]) => low as number));
   const to = Math.min(...ranges.map(([, high]) => high as number));
-  return from <= to + 1e-9 * Math.abs(to) && Number.isFinite(to) ? (from + to) / 2 : null;
+  const middle = from / 2 + to / 2;
+  return from <= to + 1e-9 * Math.abs(to) && Number.isFinite(middle) ? middle : null;
 }
 
 const messages: Readonly<Record<DisplayFault, string>> = {

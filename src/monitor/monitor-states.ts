@@ -1,4 +1,4 @@
-import { fail, requireChoice } from '../checks/index.js';
+import { fail, requireChoice, requireResult } from '../checks/index.js';
 import { checkMonitor } from './check-monitor.js';
 import { holdUntil } from './hold-until.js';
 import { type MachineLimits, machineLimits, releaseTopAt, topAt } from './machine-limits.js';
@@ -79,7 +79,7 @@ export interface MonitorStatesOptions {
  * @param options Whether the trace starts in alarm
  * @returns States, alarms, baseline
  * @throws CalculationError as `checkMonitor`; `not-a-number`, `negative`, `wrong-count`, `not-ascending` (time runs
- * backwards), `out-of-range`
+ * backwards), `out-of-range`, `result-out-of-range`
  * @source Definition of the monitor, as its maker states it
  * @example
  * ```ts
@@ -161,7 +161,7 @@ function alarmAt(
     to: null,
     resistance: open ? 'open' : resistance,
     seen: open ? 'open' : seen,
-    limit,
+    limit: limit === null ? null : requireResult(limit, 'limit'),
     baseline: orNull(baseline),
   };
 }

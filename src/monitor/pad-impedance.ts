@@ -1,4 +1,4 @@
-import { atPath, requireChoice, requirePositive, requireResult } from '../checks/index.js';
+import { atPath, requireChoice, requirePositive } from '../checks/index.js';
 import { loadImpedance } from '../circuit/index.js';
 import { impedanceMagnitudeFormula } from '../working/formulas/circuit.js';
 import {
@@ -8,6 +8,7 @@ import {
   padResistanceFormula,
 } from '../working/formulas/monitor.js';
 import { type Step, step } from '../working/index.js';
+import { finiteResult } from './finite-result.js';
 import { type PadReading, requirePad, type SplitPad, type WholeContact } from './pad.js';
 
 /** A part of the circuit in series, in ohms. */
@@ -62,9 +63,9 @@ export function padImpedance(pad: SplitPad, reading: PadReading): PadImpedance {
   ] as const;
   const [one, two] = parts;
   const R_t = pad.tissue;
-  const resistance = requireResult(one.resistance + two.resistance + R_t, 'resistance');
-  const reactance = requireResult(one.reactance + two.reactance, 'reactance');
-  const impedance = requireResult(Math.hypot(resistance, reactance), 'impedance');
+  const resistance = one.resistance + two.resistance + R_t;
+  const reactance = one.reactance + two.reactance;
+  const impedance = Math.hypot(resistance, reactance);
   const resistances = { R_1: one.resistance, R_2: two.resistance, R_t };
   working.push(
     step(padResistanceFormula, 'resistance in series', resistances, resistance),
@@ -72,13 +73,13 @@ export function padImpedance(pad: SplitPad, reading: PadReading): PadImpedance {
     step(impedanceMagnitudeFormula, 'magnitude of the impedance', { R: resistance, X: reactance }, impedance),
   );
   const seen = reading.reads === 'magnitude' ? impedance : resistance;
-  return { resistance, reactance, contacts: parts, impedance, seen, working };
+  return finiteResult({ resistance, reactance, contacts: parts, impedance, seen, working });
 }
 
 /** What a contact shows in series: less area means more resistance and less capacitance. */
 function contactPart(contact: WholeContact, foil: string, frequency: number, working: Step[]): PadPart {
   const { resistance: R, capacitance: C, area: a } = contact;
-  const [R_a, C_a] = [requireResult(R / a, 'contact'), C * a];
+  const [R_a, C_a] = [R / a, C * a];
   working.push(
     step(contactResistanceFormula, `${foil}: contact resistance`, { R, a }, R_a),
     step(contactCapacitanceFormula, `${foil}: contact capacitance`, { C, a }, C_a),

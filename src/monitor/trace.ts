@@ -1,4 +1,4 @@
-import { fail, requireFinite, requirePositive } from '../checks/index.js';
+import { fail, requireFinite, requirePositive, requireResult } from '../checks/index.js';
 
 /** A resistance of a trace, in ohms, or an open circuit; in a Float64Array an open circuit is `Infinity`. */
 export type TracedResistance = number | 'open';
@@ -50,7 +50,7 @@ export function columnsOf(trace: ResistanceTrace): TraceColumns {
     const resistance = resistanceColumn(trace.resistance);
     const interval = requirePositive(trace.interval, 'trace.interval');
     const start = requireFinite(trace.start ?? 0, 'trace.start');
-    const end = start + (resistance.length - 1) * interval;
+    const end = requireDuration(start, start + (resistance.length - 1) * interval);
     return { resistance, time: undefined, start, interval, end, pathOf: (i) => `trace.resistance[${i}]` };
   }
   if ('steps' in trace) {
@@ -101,7 +101,14 @@ function timed(
   const last = time[time.length - 1] as number;
   const end = requireFinite(stated ?? last, 'trace.end');
   if (end < last) fail('out-of-range', 'trace.end', end, `must not lie before the last time, ${last}`);
-  return { resistance, time, start: time[0] as number, interval: 0, end };
+  const start = time[0] as number;
+  return { resistance, time, start, interval: 0, end: requireDuration(start, end) };
+}
+
+/** An end whose time since the start a number can hold. */
+function requireDuration(start: number, end: number): number {
+  requireResult(end - start, 'trace.end');
+  return end;
 }
 
 /** The first time that is not finite or does not rise, or −1. */

@@ -2,6 +2,7 @@ import { fail, requireNonNegative, requirePositive, type Warning } from '../chec
 import type { Step } from '../working/index.js';
 import { type BoxAccuracy, checkAccuracy, offBy } from './box.js';
 import { checkMonitor } from './check-monitor.js';
+import { finiteResult } from './finite-result.js';
 import type { Monitor } from './monitor.js';
 import { type Outcome, outcomeOf } from './outcome.js';
 import { type MonitorSweep, type SweepEvent, sweepEvents, type UnchangedSweep } from './sweep-events.js';
@@ -59,7 +60,7 @@ export interface TripPoints {
  * @param bench The monitor, accuracy of the box, coverage factor
  * @returns Points, hysteresis, response times, what did not trip, steps
  * @throws CalculationError as `checkMonitor`; `wrong-count`, `sweep-turns`, `negative`, `not-a-number`, `not-positive`,
- * `wrong-type`, `missing-member`, `not-a-fraction`
+ * `wrong-type`, `missing-member`, `not-a-fraction`, `result-out-of-range`
  * @source JCGM 100:2008, 4.3.7 (rectangular limits) and 5.1.2
  * @example
  * ```ts
@@ -96,7 +97,7 @@ export function tripPoints(sweeps: readonly MonitorSweep[], bench: TripBench): T
   }
   const working: Step[] = [];
   const detailed = [...groups.values()].map((group) => pointOf(group, monitor, accuracy, coverageFactor, working));
-  return {
+  return finiteResult({
     points: detailed.map(({ point }) => point),
     hysteresis: hysteresisOf(detailed, monitor, accuracy, working),
     response: responseOf(events, monitor, timeLimits),
@@ -104,7 +105,7 @@ export function tripPoints(sweeps: readonly MonitorSweep[], bench: TripBench): T
     coverageFactor,
     warnings,
     working,
-  };
+  });
 }
 
 function responseOf(events: readonly SweepEvent[], { alarmDelay }: Monitor, timeLimits: number): ResponseTimes | null {
