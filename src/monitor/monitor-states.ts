@@ -2,7 +2,7 @@ import { fail, requireChoice, requireResult } from '../checks/index.js';
 import { checkMonitor } from './check-monitor.js';
 import { holdUntil } from './hold-until.js';
 import { type MachineLimits, machineLimits, releaseTopAt, topAt } from './machine-limits.js';
-import type { Monitor } from './monitor.js';
+import type { Monitor, MonitorRise } from './monitor.js';
 import { type Cursor, skipAccepted } from './skip-accepted.js';
 import { columnsOf, type ResistanceTrace, type TraceColumns, type TracedResistance, timeAt } from './trace.js';
 
@@ -152,7 +152,7 @@ function alarmAt(
       ? (['above-upper', upper?.resistance ?? null] as const)
       : seen < low
         ? (['below-lower', lower?.resistance ?? null] as const)
-        : (['rise', rise === undefined ? null : Math.max(baseline, rise.floor ?? 0) * (1 + rise.fraction)] as const);
+        : (['rise', riseLimitAt(rise, baseline)] as const);
   const open = seen === Number.POSITIVE_INFINITY;
   return {
     reason,
@@ -161,9 +161,15 @@ function alarmAt(
     to: null,
     resistance: open ? 'open' : resistance,
     seen: open ? 'open' : seen,
-    limit: limit === null ? null : requireResult(limit, 'limit'),
+    limit,
     baseline: orNull(baseline),
   };
+}
+
+/** The limit of a rise; none before there is a baseline. */
+function riseLimitAt(rise: MonitorRise | undefined, baseline: number): number | null {
+  if (rise === undefined || Number.isNaN(baseline)) return null;
+  return requireResult(Math.max(baseline, rise.floor ?? 0) * (1 + rise.fraction), 'limit');
 }
 
 /** Moves the cursor to the end of an alarm and returns its time; `null` where the alarm stands at the end. */
