@@ -180,6 +180,10 @@ export const codeList = {
     cause: 'The guard bands leave no reading that could be accepted.',
     remedy: 'Measure with less uncertainty, use a smaller guard band or a finer resolution, or choose another rule.',
   },
+  'box-not-on-bench': {
+    cause: 'The sheet states thresholds of a monitor, and the bench has nothing that sets resistances.',
+    remedy: 'State the resistance box of the bench with its accuracy.',
+  },
   'rule-not-applicable': {
     cause: 'The decision rule of the plan cannot be applied at this point, or nothing is stated of the uncertainty.',
     remedy: "Complete the bench's statement of accuracy, or choose a rule that the limits of the point allow.",

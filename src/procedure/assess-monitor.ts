@@ -1,4 +1,5 @@
-import { type Band, contains } from '../band/index.js';
+import type { Band } from '../band/index.js';
+import { placeReading } from '../monitor/index.js';
 import { formatBand, formatQuantity } from '../units/index.js';
 import type { MonitorFinding } from './findings.js';
 import type { PlanMonitorRow } from './plan.js';
@@ -18,22 +19,13 @@ export function assessMonitorRow(
   if (reading === undefined) return { ...common, verdict: 'not judged', message: 'No reading.' };
   const { displayed } = reading;
   const against = row.lower === undefined && row.upper === undefined ? 'no limits' : formatBand(limits, 'ohm');
-  if (displayed === 'over-range') {
-    // Over-range is above every value that the display can show: it meets a lower limit and breaks an upper one.
-    const ok = limits.upper === undefined;
-    const message = `over-range against ${against}: ${ok ? 'inside' : 'above the upper limit'}.`;
-    return { ...common, displayed, verdict: ok ? 'pass' : 'fail', message };
-  }
-  const ok = contains(limits, displayed);
-  const where = ok
-    ? 'inside'
-    : limits.lower !== undefined && displayed < limits.lower
-      ? 'below the lower limit'
-      : 'above the upper limit';
+  const place = placeReading(limits, displayed);
+  const where = { inside: 'inside', below: 'below the lower limit', above: 'above the upper limit' }[place];
+  const shown = displayed === 'over-range' ? displayed : formatQuantity(displayed, 'ohm');
   return {
     ...common,
     displayed,
-    verdict: ok ? 'pass' : 'fail',
-    message: `${formatQuantity(displayed, 'ohm')} against ${against}: ${where}.`,
+    verdict: place === 'inside' ? 'pass' : 'fail',
+    message: `${shown} against ${against}: ${where}.`,
   };
 }

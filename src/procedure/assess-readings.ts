@@ -1,15 +1,36 @@
-import { atPath, requireChoice, requireNonNegative, requireResult, type Warning } from '../checks/index.js';
+import {
+  atPath,
+  requireChoice,
+  requireNonNegative,
+  requirePositive,
+  requireResult,
+  type Warning,
+} from '../checks/index.js';
 import { convertQuantity } from '../circuit/index.js';
 import { libraryVersion } from '../version.js';
+import { assessChallenge } from './assess-challenge.js';
 import { assessLeakageRow, unreadLeakage } from './assess-leakage-row.js';
 import { assessMonitorRow } from './assess-monitor.js';
 import { assessPoint, unreadPoint } from './assess-point.js';
 import { assessRule, type StateOfUnit } from './assess-rules.js';
-import type { Findings, LeakageRow, MonitorFinding, PointFinding, RuleFinding, Summary, Verdict } from './findings.js';
+import { assessTrips } from './assess-trips.js';
+import type {
+  ChallengeFinding,
+  Findings,
+  LeakageRow,
+  MonitorFinding,
+  PointFinding,
+  RuleFinding,
+  Summary,
+  TripFinding,
+  TripFindings,
+  Verdict,
+} from './findings.js';
 import { idealValue } from './ideal-value.js';
+import { monitorDisplayHint } from './monitor-display.js';
 import { withWaveform } from './output-waveform.js';
 import type { Plan, PlanPoint } from './plan.js';
-import type { MonitorReading, Phase, Reading, Readings } from './readings.js';
+import type { ChallengeReading, MonitorReading, Phase, Reading, Readings } from './readings.js';
 import type { Output } from './specification.js';
 
 /**
@@ -63,17 +84,20 @@ export function assessReadings(plan: Plan, readings: Readings): Findings {
   });
 
   const monitor = monitorFindings(plan, readings.monitor ?? [], phases);
+  const challenges = challengeFindings(plan, readings.monitorChallenges ?? [], phases);
   const states = phases.map((phase) => stateOf(plan, phase, points, interrupted));
   const rules = states.flatMap((state) =>
     plan.rules.map((rule) => assessRule(plan, rule, outputOf(rule.output), state)),
   );
-  const warnings = findingWarnings(plan, extra, monitor.extra, interrupted);
+  const warnings = findingWarnings(plan, extra, monitor.extra, challenges.extra, interrupted);
   const summary = (phase: Phase): Summary =>
     summarise(
       rowsOfState(points, phase),
       rowsOfState(leakage, phase),
       rules.filter((rule) => rule.phase === phase),
       monitor.rows.filter((row) => row.phase === phase),
+      challenges.rows.filter((row) => row.phase === phase),
+      challenges.trips.filter((trip) => trip.phase === phase).flatMap((trip) => trip.rows),
     );
   return {
     schema: 'esu-limits/findings',
@@ -82,9 +106,13 @@ export function assessReadings(plan: Plan, readings: Readings): Findings {
     points,
     rules,
     monitor: monitor.rows,
+    monitorDisplay: phases.flatMap((phase) => monitorDisplayHint(plan, readings.monitor ?? [], phase) ?? []),
+    monitorChallenges: challenges.rows,
+    monitorTrips: challenges.trips,
     leakage,
     extra,
     extraMonitor: monitor.extra,
+    extraChallenges: challenges.extra,
     ...(phases.includes('as-found') ? { asFound: summary('as-found') } : {}),
     final: summary(phases.at(-1) as Phase),
     warnings,
@@ -93,7 +121,7 @@ export function assessReadings(plan: Plan, readings: Readings): Findings {
 
 /** The states of the unit that the readings speak of; as found when there are no readings at all. */
 function phasesOf(readings: Readings): readonly Phase[] {
-  const all = [...readings.readings, ...(readings.monitor ?? [])];
+  const all = [...readings.readings, ...(readings.monitor ?? []), ...(readings.monitorChallenges ?? [])];
   const phases = (['as-found', 'as-left'] as const).filter((phase) => all.some((reading) => reading.phase === phase));
   return phases.length > 0 ? phases : ['as-found'];
 }
@@ -165,14 +193,68 @@ function monitorFindings(
   return { rows, extra };
 }
 
+function challengeFindings(
+  plan: Plan,
+  readings: readonly ChallengeReading[],
+  phases: readonly Phase[],
+): {
+  readonly rows: readonly ChallengeFinding[];
+  readonly trips: readonly TripFindings[];
+  readonly extra: readonly ChallengeReading[];
+} {
+  readings.forEach((reading, i) => {
+    atPath(`monitorChallenges[${i}]`, () => checkChallengeReading(reading));
+  });
+  const planned = plan.monitorThresholds?.challenges ?? [];
+  const of = (phase: Phase): readonly ChallengeReading[] => readings.filter((reading) => reading.phase === phase);
+  const rows = phases.flatMap((phase) =>
+    planned.flatMap((challenge): ChallengeFinding[] => {
+      const own = of(phase).filter(({ challenge: number }) => number === challenge.number);
+      const seen =
+        own.length > 0 || phase === 'as-found'
+          ? own
+          : of('as-found').filter(({ challenge: number }) => number === challenge.number);
+      const found =
+        seen.length === 0
+          ? [assessChallenge(challenge, phase, undefined)]
+          : seen.map((entry) => assessChallenge(challenge, phase, entry));
+      return found.filter((finding) => finding !== undefined);
+    }),
+  );
+  const trips = phases.flatMap((phase) => {
+    const own = assessTrips(plan, of(phase), phase);
+    const here = own ?? (phase === 'as-left' ? assessTrips(plan, of('as-found'), phase) : undefined);
+    return here === undefined ? [] : [here];
+  });
+  // A step of a sweep has no place without the resistance that was set.
+  const extra = readings.filter(({ challenge, set }) => {
+    const own = planned.find(({ number }) => number === challenge);
+    return own === undefined || (own.kind === 'sweep' && set === undefined);
+  });
+  return { rows, trips, extra };
+}
+
+function checkChallengeReading({ challenge, set, responseTime, phase }: ChallengeReading): void {
+  requireChoice(phase, 'phase', ['as-found', 'as-left']);
+  requirePositive(challenge, 'challenge');
+  if (set !== undefined) requireNonNegative(set, 'set');
+  if (responseTime !== undefined) requireNonNegative(responseTime, 'responseTime');
+}
+
 function summarise(
   points: readonly PointFinding[],
   leakage: readonly LeakageRow[],
   rules: readonly RuleFinding[],
   monitor: readonly MonitorFinding[],
+  challenges: readonly ChallengeFinding[],
+  trips: readonly TripFinding[],
 ): Summary {
+  // A release point, or a time, for which the sheet states no limits is only told.
+  const stated = trips.filter((row) => row.isStated);
   const displays = points.flatMap((row) => (row.display?.limits === undefined ? [] : [row.display.verdict]));
-  const verdicts: Verdict[] = [...points, ...leakage, ...rules, ...monitor].map((row) => row.verdict).concat(displays);
+  const verdicts: Verdict[] = [...points, ...leakage, ...rules, ...monitor, ...challenges, ...stated]
+    .map((row) => row.verdict)
+    .concat(displays);
   const of = (verdict: Verdict): number => verdicts.filter((entry) => entry === verdict).length;
   const fail = of('fail');
   // A point for which no limit exists is not judged and leaves nothing open.
@@ -191,6 +273,7 @@ function findingWarnings(
   plan: Plan,
   extra: readonly Reading[],
   extraMonitor: readonly MonitorReading[],
+  extraChallenges: readonly ChallengeReading[],
   interrupted: ReadonlyMap<string, readonly Reading[]>,
 ): readonly Warning[] {
   const warnings: Warning[] = [];
@@ -205,6 +288,12 @@ function findingWarnings(
     warnings.push({
       code: 'reading-extra',
       message: `A monitor reading is for ${set}, which the plan does not ask for.`,
+    });
+  }
+  for (const { challenge } of extraChallenges) {
+    warnings.push({
+      code: 'reading-extra',
+      message: `What was written down for challenge ${challenge} of the monitor has no place: the plan has no such challenge, or a sweep lacks the resistance.`,
     });
   }
   for (const id of interrupted.keys()) {

@@ -1,4 +1,5 @@
 import type { Quantity } from '../circuit/index.js';
+import type { ResistanceBox, SeriesResistance } from '../monitor/index.js';
 import type { AccuracyStatement } from '../uncertainty/index.js';
 import type { PlanDecisionRule } from './decision-rule.js';
 
@@ -13,6 +14,10 @@ export interface Bench {
   readonly instrument: Instrument;
   readonly loads: readonly BenchLoad[];
   readonly leads?: readonly Lead[];
+  /** What sets resistances for the return-electrode monitor. */
+  readonly resistanceBox?: BenchBox;
+  /** Lead and fixture between the box and the monitor. */
+  readonly fixture?: SeriesResistance;
   /** Quantity in which limits are wanted; the first that the instrument reads unless stated. */
   readonly reads?: Quantity;
   readonly substitution?: Substitution;
@@ -138,6 +143,9 @@ export type LeadGeometry =
       readonly relativePermittivity?: number;
     }
   | { readonly kind: 'constants'; readonly inductance: number; readonly capacitance: number };
+
+/** A decade or substitution box of the bench. */
+export type BenchBox = ResistanceBox & { readonly name?: string };
 
 /** When a load of the bench may stand in for a load of the sheet. */
 export interface Substitution {

@@ -23,6 +23,10 @@ export function specificationFaults(specification: Specification): readonly Faul
     faults.push(...outputFaults(output, `outputs[${i}]`));
   });
   faults.push(...leakageFaults(specification));
+  const { monitor } = specification;
+  if (monitor !== undefined && monitor.rows === undefined && monitor.model === undefined) {
+    faults.push(fault('missing-member', 'monitor.rows', monitor.rows, 'must be given, or model'));
+  }
   const rules = specification.rules ?? [];
   rules.forEach((choice, i) => {
     const rule = Object.hasOwn(standardRules, choice.rule) ? standardRules[choice.rule] : undefined;

@@ -2,9 +2,10 @@ import type { Band } from '../band/index.js';
 import type { Warning } from '../checks/index.js';
 import type { Quantity } from '../circuit/index.js';
 import type { Conformance } from '../decision/index.js';
+import type { DisplayFit, HysteresisFound, MonitorSweep } from '../monitor/index.js';
 import type { ExpandedUncertainty } from '../uncertainty/index.js';
 import type { Step } from '../working/index.js';
-import type { MonitorReading, Phase, Reading } from './readings.js';
+import type { ChallengeReading, MonitorReading, Phase, Reading } from './readings.js';
 import type { RuleId } from './standard-rules.js';
 
 /** Verdict of one row. */
@@ -22,10 +23,18 @@ export interface Findings {
   readonly points: readonly PointFinding[];
   readonly rules: readonly RuleFinding[];
   readonly monitor: readonly MonitorFinding[];
+  /** What the errors of the monitor's display have in common, for each state of the unit: a hint, never a verdict. */
+  readonly monitorDisplay: readonly MonitorDisplayHint[];
+  /** Single challenges of the monitor's thresholds. */
+  readonly monitorChallenges: readonly ChallengeFinding[];
+  /** Trip points and response times from its sweeps, for each state of the unit. */
+  readonly monitorTrips: readonly TripFindings[];
   readonly leakage: readonly LeakageRow[];
   /** Readings that belong to no point of the plan. */
   readonly extra: readonly Reading[];
   readonly extraMonitor: readonly MonitorReading[];
+  /** What was written down for challenges that the plan does not have. */
+  readonly extraChallenges: readonly ChallengeReading[];
   /** The state in which the unit came; absent when nothing was read as found. */
   readonly asFound?: Summary;
   /** The state in which it leaves: the as-left reading of each point where there is one, else the as-found. */
@@ -158,4 +167,52 @@ export interface MonitorFinding {
   readonly limits: Band;
   readonly verdict: Verdict;
   readonly message: string;
+}
+
+/** One challenge of the monitor. */
+export interface ChallengeFinding {
+  readonly challenge: string;
+  readonly number: number;
+  readonly phase: Phase;
+  readonly limit: 'lower' | 'upper' | 'rise' | 'any';
+  readonly set: number | 'open';
+  readonly baseline?: number;
+  readonly mustAlarm: boolean;
+  /** Whether it alarmed; absent when nothing was written down. */
+  readonly alarm?: boolean;
+  readonly responseTime?: number;
+  readonly verdict: Verdict;
+  readonly message: string;
+  readonly note?: string;
+}
+
+/** What the sweeps of one state of the unit show. */
+export interface TripFindings {
+  readonly phase: Phase;
+  /** The sweeps as they were written down. */
+  readonly sweeps: readonly MonitorSweep[];
+  readonly rows: readonly TripFinding[];
+  readonly hysteresis: readonly HysteresisFound[];
+  readonly warnings: readonly Warning[];
+  readonly working: readonly Step[];
+}
+
+/** A trip point, a release point or a response time against what the sheet states. */
+export interface TripFinding {
+  readonly phase: Phase;
+  readonly what: string;
+  readonly unit: 'ohm' | 's';
+  /** In ohms as the monitor sees it, or in seconds; absent where nothing tripped. */
+  readonly value?: number;
+  readonly expandedUncertainty?: number;
+  readonly limits: Band;
+  readonly verdict: Verdict;
+  /** Whether the sheet states limits for it: one without leaves nothing open. */
+  readonly isStated: boolean;
+  readonly message: string;
+}
+
+/** Gain and offset of the monitor's display, and what they hint at. */
+export interface MonitorDisplayHint extends Pick<DisplayFit, 'gain' | 'offset' | 'fault' | 'message' | 'working'> {
+  readonly phase: Phase;
 }

@@ -20,6 +20,7 @@ import { checkDecisionRule } from './decision-rule.js';
 import { modelOutput } from './output-model.js';
 import type { Plan, PlanOptions, PlanPoint } from './plan.js';
 import { planLeakage } from './plan-leakage.js';
+import { planMonitor } from './plan-monitor.js';
 import { type PointContext, type PointDraft, planPoint } from './plan-point.js';
 import { parametersOf, planRules } from './plan-rules.js';
 import { settingRank, settingText } from './setting-text.js';
@@ -94,11 +95,8 @@ export function planVerification(
     draft.number = index + 1;
     return draft;
   });
-  const monitor = (specification.monitor?.rows ?? []).map((row, index) => ({
-    number: index + 1,
-    connection: specification.monitor?.connection as string,
-    ...row,
-  }));
+  const monitor = planMonitor(specification.monitor, bench);
+  warnings.push(...monitor.warnings);
   const leakage = planLeakage(specification, bench, chosen.decisionRule);
   const makers = (specification.cautions ?? []).map((text, i) => ({
     id: `maker-${i + 1}`,
@@ -114,7 +112,8 @@ export function planVerification(
     options: chosen,
     points,
     rules: planRules(specification, points),
-    monitor,
+    monitor: monitor.rows,
+    ...(monitor.thresholds === undefined ? {} : { monitorThresholds: monitor.thresholds }),
     leakage,
     cautions: [...makers, ...cautions, ...(leakage.length > 0 ? ofLeakage : [])],
     warnings,

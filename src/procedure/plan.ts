@@ -2,6 +2,7 @@ import type { Band } from '../band/index.js';
 import type { Warning } from '../checks/index.js';
 import type { Quantity } from '../circuit/index.js';
 import type { LeakageArrangementId, LeakageLimitBasis, LeakagePlace } from '../leakage/index.js';
+import type { AlarmChallenge, SweepChallenge, ThresholdPlan } from '../monitor/index.js';
 import type { ExpandedUncertainty, ReadingBudget } from '../uncertainty/index.js';
 import type { Step } from '../working/index.js';
 import type { Bench } from './bench.js';
@@ -42,6 +43,8 @@ export interface Plan {
   readonly points: readonly PlanPoint[];
   readonly rules: readonly PlanRule[];
   readonly monitor: readonly PlanMonitorRow[];
+  /** How the thresholds of the monitor are challenged; absent where the sheet states none, or the bench has no box. */
+  readonly monitorThresholds?: PlanMonitorThresholds;
   readonly leakage: readonly PlanLeakage[];
   readonly cautions: readonly Caution[];
   /** Matters that concern no single point. */
@@ -255,6 +258,26 @@ export interface PlanMonitorRow extends MonitorRow {
   readonly number: number;
   readonly connection: string;
 }
+
+/** The challenges of a monitor's thresholds. */
+export interface PlanMonitorThresholds {
+  readonly connection: string;
+  readonly challenges: readonly PlanChallenge[];
+  /** What the box can prove of each threshold, with its working. */
+  readonly thresholds: readonly ThresholdPlan[];
+  /** What to mind at the bench. */
+  readonly cautions: readonly string[];
+  readonly warnings: readonly Warning[];
+}
+
+/** One challenge, numbered. */
+export type PlanChallenge = (AlarmChallenge | SweepChallenge) & {
+  /** `monitor/` and its number. */
+  readonly id: string;
+  readonly number: number;
+  /** What to do, in a sentence. */
+  readonly instruction: string;
+};
 
 /** Estimated time at the bench, in seconds, with its parts. */
 export interface BenchTime {

@@ -12,6 +12,8 @@ export interface Readings {
   readonly date?: string;
   readonly readings: readonly Reading[];
   readonly monitor?: readonly MonitorReading[];
+  /** What the monitor did at the challenges of the plan, in the order in which they were made. */
+  readonly monitorChallenges?: readonly ChallengeReading[];
 }
 
 /** State of the unit when it was read: before or after an adjustment or repair. */
@@ -55,4 +57,17 @@ export interface MonitorReading {
   /** Displayed resistance, in ohms, or that the display showed over-range. */
   readonly displayed: number | 'over-range';
   readonly phase: Phase;
+}
+
+/** What the monitor did at one resistance. */
+export interface ChallengeReading {
+  /** Number of the challenge in the plan. */
+  readonly challenge: number;
+  /** Of a sweep: the resistance that was set, in ohms. */
+  readonly set?: number;
+  readonly alarm: boolean;
+  /** Time from setting to the alarm, in seconds, where it was taken. */
+  readonly responseTime?: number;
+  readonly phase: Phase;
+  readonly note?: string;
 }

@@ -2,6 +2,7 @@ import type { Tolerance } from '../band/index.js';
 import type { Quantity } from '../circuit/index.js';
 import type { Interpolation, OutsideRule } from '../curve/index.js';
 import type { LeakageArrangementId, LeakagePlace, StatedLeakageLimit } from '../leakage/index.js';
+import type { Monitor } from '../monitor/index.js';
 import type { RuleChoice } from './standard-rules.js';
 
 /**
@@ -19,7 +20,7 @@ export interface Specification {
   /** Rules of the standard that apply; none applies unless it is chosen here. */
   readonly rules?: readonly RuleChoice[];
   readonly outputs: readonly Output[];
-  /** Resistance-reading rows of the return-electrode monitor. */
+  /** The return-electrode monitor. */
   readonly monitor?: MonitorSpecification;
   /** Measurements of HF leakage. */
   readonly leakage?: readonly LeakageTest[];
@@ -201,11 +202,14 @@ export interface LeakageTest {
   readonly limit?: StatedLeakageLimit;
 }
 
-/** Resistance readings of the return-electrode monitor: what its display must show. */
+/** The return-electrode monitor: what its display must show, and where it must alarm. At least one of both. */
 export interface MonitorSpecification {
   /** How the resistances are connected. */
   readonly connection: string;
-  readonly rows: readonly MonitorRow[];
+  /** Resistance readings of its display. */
+  readonly rows?: readonly MonitorRow[];
+  /** Its thresholds: with a resistance box on the bench the plan says how to challenge them. */
+  readonly model?: Monitor;
 }
 
 /** One resistance to set and the limits of what the display shows. */

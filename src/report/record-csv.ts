@@ -1,4 +1,5 @@
 import type {
+  ChallengeFinding,
   LeakageRow,
   MonitorFinding,
   MonitorReading,
@@ -7,6 +8,7 @@ import type {
   PointFinding,
   Reading,
   RuleFinding,
+  TripFinding,
   VerificationRecord,
 } from '../procedure/index.js';
 import { type CsvCell, type CsvOptions, csvText } from './csv/csv-text.js';
@@ -62,6 +64,7 @@ const columnNames = [
   'display difference [%]',
   'display verdict',
   'peak voltage [V]',
+  'response time [s]',
   'after interruption',
   'mode unchanged',
   'note',
@@ -73,7 +76,7 @@ type ColumnName = (typeof columnNames)[number];
 
 /**
  * A record as CSV, a row for each reading and for each point without one. The column `kind` tells readings of points,
- * readings after an interruption of the supply, resistances of the monitor, HF leakage, rules of the standard and readings that the
+ * readings after an interruption of the supply, resistances, challenges and trip points of the monitor, HF leakage, rules of the standard and readings that the
  * plan does not have apart. `expected`, limits and `reading` are in the unit of the row.
  *
  * Numbers are numbers; text that a spreadsheet would run as a formula gets an apostrophe.
@@ -89,6 +92,8 @@ export function recordCsv(record: VerificationRecord, options: CsvOptions = {}):
   const interrupted = readings.readings.filter((reading) => reading.afterInterruption === true && find(reading.point));
   const rows: CsvRow[] = [
     ...findings.points.map((finding) => pointRow(finding, find(finding.point), units(finding.quantity))),
+    ...findings.monitorChallenges.map((finding) => challengeRow(finding)),
+    ...findings.monitorTrips.flatMap(({ rows }) => rows.map((row) => tripRow(row))),
     ...findings.leakage.map((finding) => leakageRow(finding, plan.leakage)),
     ...interrupted.map((reading) => readingRow('after interruption', reading, find(reading.point))),
     ...findings.rules.map((finding) => ruleRow(finding)),
@@ -136,6 +141,38 @@ function pointRow(finding: PointFinding, point: PlanPoint | undefined, unit: Pri
     'display unit': shown === undefined ? undefined : asciiUnit(shown),
     'display difference [%]': percent(display?.relative),
     'display verdict': display?.verdict,
+  };
+}
+
+function challengeRow(finding: ChallengeFinding): CsvRow {
+  const { challenge, number, set, phase, alarm, responseTime, verdict, message, note } = finding;
+  return {
+    kind: 'monitor challenge',
+    number,
+    point: challenge,
+    'set [ohm]': set,
+    phase,
+    reading: alarm === undefined ? undefined : alarm ? 'alarm' : 'no alarm',
+    'response time [s]': responseTime,
+    verdict,
+    message,
+    note,
+  };
+}
+
+function tripRow({ what, unit, value, expandedUncertainty, limits, phase, verdict, message }: TripFinding): CsvRow {
+  return {
+    kind: 'monitor trip',
+    point: what,
+    phase,
+    quantity: unit === 's' ? 'time' : 'resistance',
+    unit,
+    'lower limit': limits.lower,
+    'upper limit': limits.upper,
+    reading: value,
+    'expanded uncertainty': expandedUncertainty,
+    verdict,
+    message,
   };
 }
 

@@ -1,4 +1,4 @@
-import type { Plan, PlanLeakage, PlanMonitorRow, PlanPoint } from '../procedure/index.js';
+import type { Plan, PlanChallenge, PlanLeakage, PlanMonitorRow, PlanPoint } from '../procedure/index.js';
 import { type CsvCell, type CsvOptions, csvText } from './csv/csv-text.js';
 import {
   acceptanceNumber,
@@ -15,11 +15,12 @@ interface WorksheetColumn {
   readonly title: string;
   readonly point?: (point: PlanPoint) => CsvCell;
   readonly monitor?: (row: PlanMonitorRow) => CsvCell;
+  readonly challenge?: (row: ChallengeRow) => CsvCell;
   readonly leakage?: (planned: PlanLeakage) => CsvCell;
 }
 
 /**
- * The worksheet of a plan as CSV, to be filled in: a row for each point, each leakage and each resistance of the monitor, with empty
+ * The worksheet of a plan as CSV, to be filled in: a row for each point, each leakage, each resistance and each challenge of the monitor, with empty
  * columns for what is read. `readReadingsCsv` of `esu-limits/schema` reads it back; rows without a reading are left out.
  *
  * A bare number in the column `reading` has the unit of its header, where there is one; in rows of the monitor and in
@@ -35,6 +36,7 @@ export function worksheetCsv(plan: Plan, options: CsvOptions = {}): string {
     ...plan.points.map((point) => columns.map((column) => column.point?.(point))),
     ...plan.leakage.map((planned) => columns.map((column) => column.leakage?.(planned))),
     ...plan.monitor.map((row) => columns.map((column) => column.monitor?.(row))),
+    ...challengeRows(plan).map((row) => columns.map((column) => column.challenge?.(row))),
   ];
   return csvText(
     columns.map((column) => column.title),
@@ -55,8 +57,15 @@ function columnsOf(plan: Plan): readonly WorksheetColumn[] {
       point: (point) => point.number,
       monitor: (row) => row.number,
       leakage: (planned) => planned.number,
+      challenge: ({ challenge }) => challenge.number,
     },
-    { title: 'point', point: (point) => point.id, monitor: () => 'monitor', leakage: (planned) => planned.id },
+    {
+      title: 'point',
+      point: (point) => point.id,
+      monitor: () => 'monitor',
+      leakage: (planned) => planned.id,
+      challenge: ({ challenge }) => challenge.id,
+    },
     { title: 'output', point: (point) => point.outputName, leakage: (planned) => planned.outputName },
     {
       title: 'connection',
@@ -122,15 +131,37 @@ function columnsOf(plan: Plan): readonly WorksheetColumn[] {
       point: (point) => acceptanceNumber(point, 'upper', units(point.reads)),
       leakage: (planned) => numberIn(planned.highestAccepted, units(planned.reads)),
     },
-    { title: 'set [ohm]', monitor: (row) => row.set },
+    { title: 'set [ohm]', monitor: (row) => row.set, challenge: ({ set }) => set },
+    { title: 'what to do', challenge: ({ challenge }) => challenge.instruction },
     { title: `reading${readingUnit}` },
     { title: 'display' },
     { title: 'peak voltage' },
-    { title: 'phase', point: () => 'as-found', monitor: () => 'as-found', leakage: () => 'as-found' },
+    { title: 'response time' },
+    {
+      title: 'phase',
+      point: () => 'as-found',
+      monitor: () => 'as-found',
+      leakage: () => 'as-found',
+      challenge: () => 'as-found',
+    },
     { title: 'after interruption' },
     { title: 'mode unchanged' },
     { title: 'note' },
   ];
+}
+
+/** A challenge, or one step of a sweep. */
+interface ChallengeRow {
+  readonly challenge: PlanChallenge;
+  readonly set: number | 'open';
+}
+
+function challengeRows(plan: Plan): readonly ChallengeRow[] {
+  return (plan.monitorThresholds?.challenges ?? []).flatMap((challenge): ChallengeRow[] =>
+    challenge.kind === 'sweep'
+      ? challenge.values.map((set) => ({ challenge, set }))
+      : [{ challenge, set: challenge.set }],
+  );
 }
 
 function ratioOf({ measurement }: PlanPoint): number | undefined {

@@ -1,4 +1,5 @@
 import { escapeHtml } from '../escape/escape-html.js';
+import { drawSweep } from '../picture/draw-sweep.js';
 import { loadCurvePicture } from '../picture/load-curve-picture.js';
 import type { Block, FormLine, Section, Sheet } from '../sheet/sheet.js';
 import { styleOf } from './style.js';
@@ -75,6 +76,8 @@ function blockHtml(block: Block, section: Section, anchors: ReadonlySet<string>)
       );
       return `<div class="pictures">${figures.join('\n')}</div>`;
     }
+    case 'sweeps':
+      return `<div class="pictures">${block.pictures.map((picture) => `<figure>${drawSweep(picture)}</figure>`).join('\n')}</div>`;
     case 'working':
       return workingHtml(block.working);
   }

@@ -13,7 +13,8 @@ export function renderMarkdown(sheet: Sheet): string {
 
 function sectionParts(section: Section): string[] {
   const shown = section.blocks.some(
-    (block) => block.kind !== 'pictures' && !(block.kind === 'paragraph' && block.tone === 'small'),
+    (block) =>
+      block.kind !== 'pictures' && block.kind !== 'sweeps' && !(block.kind === 'paragraph' && block.tone === 'small'),
   );
   if (!shown) return [];
   const heading = section.heading === undefined ? [] : [`## ${escapeMarkdown(section.heading)}`];
@@ -40,6 +41,7 @@ function blockParts(block: Block): string[] {
           .join('\n'),
       ];
     case 'pictures':
+    case 'sweeps':
       return [];
     case 'working':
       return workingParts(block.working);

@@ -1,4 +1,4 @@
-import type { MonitorFinding, MonitorReading, Plan } from '../../procedure/index.js';
+import type { MonitorDisplayHint, MonitorFinding, MonitorReading, Plan } from '../../procedure/index.js';
 import { plainText } from '../escape/plain-text.js';
 import { exactText } from '../numbers/fixed-text.js';
 import { type PrintUnit, unitFor } from '../numbers/print-unit.js';
@@ -36,6 +36,7 @@ export function monitorRecord(
   plan: Plan,
   findings: readonly MonitorFinding[],
   readings: readonly MonitorReading[],
+  hints: readonly MonitorDisplayHint[] = [],
 ): readonly Section[] {
   if (findings.length === 0) return [];
   const unit = unitOf(plan);
@@ -57,7 +58,7 @@ export function monitorRecord(
     ],
     notes: finding.verdict === 'pass' ? [] : [{ tone: 'plain' as const, text: plainText(finding.message) }],
   }));
-  return section(plan, columns, rows);
+  return section(plan, columns, rows, hints);
 }
 
 /** A reading of the monitor that belongs to no row, in words. */
@@ -83,6 +84,7 @@ function section(
   plan: Plan,
   columns: readonly Column[],
   rows: readonly { cells: readonly Cell[]; notes: readonly { tone: 'plain'; text: string }[] }[],
+  hints: readonly MonitorDisplayHint[] = [],
 ): readonly Section[] {
   const connection = plan.monitor[0]?.connection;
   const caption = 'Resistance readings of the return-electrode monitor';
@@ -95,6 +97,12 @@ function section(
           ? []
           : [{ kind: 'paragraph', text: plainText(`Connection: ${connection}`) } as const]),
         { kind: 'table', table: { id: 'monitor', caption, columns, groups: [{ headings: [], notes: [], rows }] } },
+        ...hints
+          .filter(({ fault }) => fault !== 'none')
+          .map(({ phase, message }) => ({
+            kind: 'paragraph' as const,
+            text: plainText(`Hint, ${phase.replace('-', ' ')}: ${message}`),
+          })),
       ],
     },
   ];

@@ -1,6 +1,7 @@
 import type { Reading, VerificationRecord } from '../../procedure/index.js';
 import { plainText } from '../escape/plain-text.js';
 import { valueText } from '../numbers/value-text.js';
+import { challengesRead, challengesRecord, tripsRead } from './challenge-tables.js';
 import { benchTimeSection, cautionsSection, picturesSection, warningsSection } from './common-sections.js';
 import { displayRecord } from './display-table.js';
 import { facts, generatorText, identification, notesSection } from './identification.js';
@@ -19,6 +20,9 @@ import { workingSections } from './working.js';
 export function recordSheet(record: VerificationRecord, options: SheetOptions = {}): Sheet {
   const { plan, readings, findings } = record;
   const subtitle = generatorText(plan);
+  const again = new Set(
+    (readings.monitorChallenges ?? []).filter(({ phase }) => phase === 'as-left').map(({ challenge }) => challenge),
+  );
   return {
     kind: 'record',
     title: 'Record: verification of RF output',
@@ -34,7 +38,12 @@ export function recordSheet(record: VerificationRecord, options: SheetOptions = 
       pointsRecord(plan, findings.points),
       ...displayRecord(plan, findings.points),
       ...rulesRecord(plan, findings.rules),
-      ...monitorRecord(plan, findings.monitor, readings.monitor ?? []),
+      ...monitorRecord(plan, findings.monitor, readings.monitor ?? [], findings.monitorDisplay),
+      ...challengesRecord(
+        plan,
+        challengesRead(findings.monitorChallenges, again),
+        tripsRead(findings.monitorTrips, again.size > 0),
+      ),
       ...leakageRecord(plan, findings.leakage),
       ...interruptionSection(record),
       ...extraSection(record),

@@ -1,5 +1,6 @@
 import type { Verdict } from '../../procedure/index.js';
 import type { CurvePicture } from '../picture/curve-picture.js';
+import type { SweepPicture } from '../picture/sweep-picture.js';
 import type { ShownVerdict } from './shown-verdict.js';
 
 /**
@@ -37,6 +38,7 @@ export type Block =
   | { readonly kind: 'table'; readonly table: Table }
   | { readonly kind: 'lines'; readonly lines: readonly FormLine[] }
   | { readonly kind: 'pictures'; readonly pictures: readonly CurvePicture[] }
+  | { readonly kind: 'sweeps'; readonly pictures: readonly SweepPicture[] }
   | { readonly kind: 'working'; readonly working: Working };
 
 /** A named value. */

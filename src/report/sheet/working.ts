@@ -63,6 +63,24 @@ export function workingSections(plan: Plan, options: SheetOptions, findings?: Fi
     const id = `working-leakage-${planned.number}`;
     if (parts.length > 0) blocks.push(block({ id, heading, remarks: [], tables: [], parts }));
   }
+  const monitorParts: WorkingPart[] = [
+    ...(plan.monitorThresholds?.thresholds ?? [])
+      .filter(({ working }) => working.length > 0)
+      .map(({ limit, baseline, working }) => ({
+        heading: `Challenges of ${limit === 'rise' ? 'a rise' : `the ${limit} limit`}${baseline === undefined ? '' : ` from ${valueText(baseline, 'resistance')}`}`,
+        steps: stepsOf(working, numbered),
+      })),
+    ...(findings?.monitorTrips ?? [])
+      .filter(({ working }) => working.length > 0)
+      .map(({ phase, working }) => ({
+        heading: `Sweeps, ${phase.replace('-', ' ')}`,
+        steps: stepsOf(working, numbered),
+      })),
+  ];
+  if (monitorParts.length > 0) {
+    const heading = 'Return-electrode monitor';
+    blocks.push(block({ id: 'working-monitor', heading, remarks: [], tables: [], parts: monitorParts }));
+  }
   if (blocks.length === 0) return [];
   const text =
     'Every number with its formula, the numbers that went in, and the result. All values are in SI units, rms unless named peak, and printed to eight significant digits; the JSON document holds all digits. A number in brackets is a source of the list below.';

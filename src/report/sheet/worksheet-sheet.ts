@@ -1,4 +1,5 @@
 import type { Plan } from '../../procedure/index.js';
+import { challengesWorksheet } from './challenge-tables.js';
 import { benchTimeSection, cautionsSection, picturesSection, warningsSection } from './common-sections.js';
 import { generatorText, identification, notesSection } from './identification.js';
 import { leakageWorksheet } from './leakage-table.js';
@@ -27,6 +28,7 @@ export function worksheetSheet(plan: Plan, options: SheetOptions = {}): Sheet {
       pointsWorksheet(plan),
       ...rulesWorksheet(plan),
       ...monitorWorksheet(plan),
+      ...challengesWorksheet(plan),
       ...leakageWorksheet(plan),
       ...benchTimeSection(plan),
       signing(),

@@ -35,7 +35,9 @@ type Spell = (text: string) => string;
 
 function sectionLines(section: Section, spell: Spell): string[] {
   const blocks = section.blocks.map((block) => blockLines(block, spell)).filter((lines) => lines.length > 0);
-  const shown = section.blocks.filter((block) => block.kind !== 'pictures' && !isSmall(block));
+  const shown = section.blocks.filter(
+    (block) => block.kind !== 'pictures' && block.kind !== 'sweeps' && !isSmall(block),
+  );
   if (shown.length === 0) return [];
   const heading = section.heading === undefined ? [] : headingLines(section.heading, spell);
   return ['', ...heading, ...blocks.flatMap((lines, i) => (i === 0 ? lines : ['', ...lines]))];
@@ -64,6 +66,7 @@ function blockLines(block: Block, spell: Spell): string[] {
     case 'lines':
       return block.lines.flatMap((line) => [...formLine(line, spell), '']).slice(0, -1);
     case 'pictures':
+    case 'sweeps':
       return [];
     case 'working':
       return workingLines(block.working, spell);

@@ -1,5 +1,5 @@
 import type { Fault } from '../../checks/index.js';
-import type { MonitorReading, Phase, Reading, Readings } from '../../procedure/index.js';
+import type { ChallengeReading, MonitorReading, Phase, Reading, Readings } from '../../procedure/index.js';
 import { defaultLimits, mostFaults } from '../document-limits.js';
 import { failure, faultOf, type ParseResult, unwrap } from '../fault-list.js';
 import { safeParseReadings } from '../parse-readings.js';
@@ -26,7 +26,8 @@ export interface ReadingsCsvOptions {
 /**
  * Reads a sheet of readings from CSV text. Byte-order mark, any line ends, quoted cells, and commas, semicolons or tabs
  * between cells are read. Every number has a unit, in its cell or in the header: `reading [mA]`. A row without a
- * reading is not a reading. Rows of the monitor have the point `monitor` and the resistance in the column `set`.
+ * reading is not a reading. Rows of the monitor have the point `monitor` and the resistance in the column `set`; rows of
+ * its challenges the point `monitor/` and their number, and as reading `alarm` or `no alarm`.
  *
  * @param text CSV with a header
  * @param options Who read and when, and how the text is to be understood
@@ -74,6 +75,7 @@ export function safeReadReadingsCsv(text: string, options: ReadingsCsvOptions = 
   const faults: Fault[] = [...split.faults, ...headerFaults];
   const readings: Reading[] = [];
   const monitor: MonitorReading[] = [];
+  const monitorChallenges: ChallengeReading[] = [];
   // Without its columns, or with cells that are cut wrongly, what the rows say cannot be told.
   if (header.has('point') && header.has('reading') && split.faults.length === 0) {
     for (const row of rows) {
@@ -87,6 +89,7 @@ export function safeReadReadingsCsv(text: string, options: ReadingsCsvOptions = 
       for (const fault of rowFaults) faults.push(fault);
       if (content === undefined) continue;
       if ('reading' in content) readings.push(content.reading);
+      else if ('challenge' in content) monitorChallenges.push(content.challenge);
       else monitor.push(content.monitor);
     }
   }
@@ -97,6 +100,7 @@ export function safeReadReadingsCsv(text: string, options: ReadingsCsvOptions = 
     ...{ note, by, date },
     readings: faults.length === 0 ? readings : [],
     ...(faults.length === 0 && monitor.length > 0 ? { monitor } : {}),
+    ...(faults.length === 0 && monitorChallenges.length > 0 ? { monitorChallenges } : {}),
   };
   const result = safeParseReadings(document);
   if (faults.length === 0) return result;

@@ -1,6 +1,6 @@
 import { type CalculationErrorCode, type Fault, nearName } from '../../checks/index.js';
 import type { Quantity } from '../../circuit/index.js';
-import type { MonitorReading, Phase, Reading } from '../../procedure/index.js';
+import type { ChallengeReading, MonitorReading, Phase, Reading } from '../../procedure/index.js';
 import { type QuantityOptions, safeParseQuantity } from '../../units/index.js';
 import { faultOf } from '../fault-list.js';
 import { readText } from '../parts/read-quantity.js';
@@ -10,7 +10,11 @@ import type { ReadingsColumnName } from './readings-columns.js';
 import type { CsvRow } from './split-csv.js';
 
 /** What a row says: a reading, a reading of the monitor, or nothing because nothing was read. */
-export type RowContent = { readonly reading: Reading } | { readonly monitor: MonitorReading } | undefined;
+export type RowContent =
+  | { readonly reading: Reading }
+  | { readonly monitor: MonitorReading }
+  | { readonly challenge: ChallengeReading }
+  | undefined;
 
 /** Cells of one row by the names of their columns, and the faults that were found in them. */
 class Cells {
@@ -83,6 +87,11 @@ function contentOf(cells: Cells, usualPhase: Phase): RowContent {
   const point = unprotected(cells.text('point'));
   const phase = readPhase(cells, usualPhase);
   if (point.toLowerCase() === 'monitor') return monitorOf(cells, phase);
+  const challenge = /^monitor\/([1-9]\d{0,3})$/i.exec(point);
+  if (challenge !== null) return challengeOf(cells, Number(challenge[1]), phase);
+  if (cells.text('response time') !== '') {
+    cells.fault('response time', 'contradiction', 'must be empty in a row that is not of a challenge of the monitor');
+  }
   if (cells.text('set') !== '') {
     cells.fault(
       'set',
@@ -134,6 +143,40 @@ function monitorOf(cells: Cells, phase: Phase | undefined): RowContent {
   const displayed = overRange ? 'over-range' : readResistance(cells, 'reading', 'over-range');
   if (set === undefined || displayed === undefined || phase === undefined) return undefined;
   return { monitor: { set, displayed, phase } };
+}
+
+function challengeOf(cells: Cells, number: number, phase: Phase | undefined): RowContent {
+  for (const name of parts) {
+    if (name !== 'note' && cells.text(name) !== '') {
+      cells.fault(name, 'contradiction', 'must be empty in a row of a challenge of the monitor');
+    }
+  }
+  const said = cells.text('reading').toLowerCase();
+  if (said === '') return undefined;
+  const alarm = said === 'alarm' ? true : said === 'no alarm' || said === 'none' ? false : undefined;
+  if (alarm === undefined) {
+    cells.fault('reading', 'unknown-choice', 'must be "alarm" or "no alarm" in a row of a challenge of the monitor');
+  }
+  const isOpen = cells.text('set') === '' || cells.text('set').toLowerCase() === 'open';
+  const set = isOpen ? undefined : readResistance(cells, 'set', 'open');
+  const responseTime = cells.text('response time') === '' ? undefined : readTime(cells);
+  const note = unprotected(cells.text('note'));
+  checkText(cells, 'note', note, 'prose');
+  if (alarm === undefined || phase === undefined) return undefined;
+  return {
+    challenge: {
+      challenge: number,
+      ...(set === undefined ? {} : { set }),
+      alarm,
+      ...(responseTime === undefined ? {} : { responseTime }),
+      phase,
+      ...(note === '' ? {} : { note }),
+    },
+  };
+}
+
+function readTime(cells: Cells): number | undefined {
+  return cells.quantity('response time', { expect: 'time' })?.value;
 }
 
 function readResistance(cells: Cells, name: 'set' | 'reading', word: string): number | undefined {

@@ -8,7 +8,10 @@ export interface ReadingsColumn {
 
 /** Columns of a sheet of readings that are read. A unit may stand in square brackets after the name: `reading [mA]`. */
 export const readingsColumns = [
-  { name: 'point', holds: 'Identifier or number of the point in the plan, or the word monitor.' },
+  {
+    name: 'point',
+    holds: 'Identifier or number of the point in the plan, the word monitor, or a challenge such as monitor/3.',
+  },
   { name: 'set', holds: 'In a row of the monitor: the resistance that was set, or open.' },
   {
     name: 'reading',
@@ -16,6 +19,7 @@ export const readingsColumns = [
   },
   { name: 'display', holds: 'What the display of the generator showed, with its unit.' },
   { name: 'peak voltage', holds: 'Peak voltage, with its unit.' },
+  { name: 'response time', holds: 'In a row of a challenge of the monitor: time to its alarm, with its unit.' },
   { name: 'phase', holds: 'as-found or as-left.' },
   { name: 'after interruption', holds: 'yes when the supply was interrupted and restored just before the reading.' },
   { name: 'mode unchanged', holds: 'yes or no, after an interruption.' },
@@ -42,6 +46,7 @@ export const informativeColumns = [
   'pause',
   'feasible',
   'warnings',
+  'what to do',
   'quantity',
   'unit',
   'expected',

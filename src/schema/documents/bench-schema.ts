@@ -34,6 +34,7 @@ import { blankableLine, identifier, line, prose } from '../parts/text.js';
 import { quantityChoice } from '../parts/tolerance.js';
 import { decisionRule } from './decision-rule-schema.js';
 import { checkLimits } from './monitor-row-schema.js';
+import { resistanceBox, series } from './monitor-schema.js';
 import { circuit, crestFactor } from './output-schema.js';
 
 const inQuantity = unresolved('In the SI unit of the quantity, or text with a unit.');
@@ -167,6 +168,8 @@ export const benchSchema = describeForSchema(
           }),
         ),
       ),
+      resistanceBox: optional(resistanceBox),
+      fixture: optional(series),
       reads: optional(quantityChoice),
       substitution: optional(members({ maximumDifference: optional(fraction), negligible: optional(fraction) })),
       times: optional(

@@ -8,8 +8,10 @@ import { quantityChoice } from '../parts/tolerance.js';
 import { band } from './band-schema.js';
 import { expanded } from './measurement-schema.js';
 import { monitorDisplay, monitorSet } from './monitor-row-schema.js';
+import { challengeFinding, challengeReading, monitorDisplayHint, tripFindings } from './monitor-schema.js';
+import { phase } from './phase-schema.js';
 import { library, place } from './plan-schema.js';
-import { monitorReading, phase, reading } from './readings-schema.js';
+import { monitorReading, reading } from './readings-schema.js';
 import { ruleId } from './rule-schema.js';
 import { warning, working } from './step-schema.js';
 
@@ -134,9 +136,13 @@ export const findingsSchema = describeForSchema(
     points: list(pointFinding),
     rules: list(ruleFinding),
     monitor: list(monitorFinding),
+    monitorDisplay: list(monitorDisplayHint),
+    monitorChallenges: list(challengeFinding),
+    monitorTrips: list(tripFindings),
     leakage: list(leakageRow),
     extra: list(reading),
     extraMonitor: list(monitorReading),
+    extraChallenges: list(challengeReading),
     asFound: optional(summary),
     final: summary,
     warnings: list(warning),

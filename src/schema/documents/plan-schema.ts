@@ -11,6 +11,7 @@ import { decisionRule } from './decision-rule-schema.js';
 import { planLeakage } from './leakage-schema.js';
 import { expanded, readingBudget } from './measurement-schema.js';
 import { monitorRowShape } from './monitor-row-schema.js';
+import { monitorThresholds } from './monitor-schema.js';
 import { ruleId, standardRule, standing } from './rule-schema.js';
 import { specificationSchema } from './specification-schema.js';
 import { warning, working } from './step-schema.js';
@@ -140,6 +141,7 @@ export const planSchema = describeForSchema(
       points: list(point),
       rules: list(rule),
       monitor: list(members({ ...monitorRowShape, number: place, connection: line })),
+      monitorThresholds: optional(monitorThresholds),
       leakage: list(planLeakage),
       cautions: list(members({ id: identifier, text: prose, standing })),
       warnings: list(warning),

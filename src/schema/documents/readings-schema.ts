@@ -1,5 +1,4 @@
 import * as z from 'zod/mini';
-import { choice } from '../parts/choice.js';
 import { header } from '../parts/header.js';
 import { describeForSchema } from '../parts/json-schema-notes.js';
 import { list, members, optional, resolving } from '../parts/members.js';
@@ -10,9 +9,8 @@ import { blankableLine, line, prose } from '../parts/text.js';
 import { quantityChoice } from '../parts/tolerance.js';
 import { degreesOfFreedom } from './measurement-schema.js';
 import { monitorDisplay, monitorSet } from './monitor-row-schema.js';
-
-/** State of the unit when it was read. */
-export const phase = choice(['as-found', 'as-left']);
+import { challengeReading } from './monitor-schema.js';
+import { phase } from './phase-schema.js';
 
 const shown = { quantity: quantityChoice, value: unresolved('In the SI unit of the quantity, or text with a unit.') };
 
@@ -55,6 +53,7 @@ export const readingsSchema = describeForSchema(
     date: optional(blankableLine),
     readings: list(reading),
     monitor: optional(list(monitorReading)),
+    monitorChallenges: optional(list(challengeReading)),
   }),
   { title: 'What was read at the bench' },
 );

@@ -4,6 +4,7 @@ import { crossCheck, items, list, members, optional, reportRepeats } from '../pa
 import { blankableLine, line, prose } from '../parts/text.js';
 import { checkLeakage, leakageTest } from './leakage-schema.js';
 import { monitorRow } from './monitor-row-schema.js';
+import { monitorModel } from './monitor-schema.js';
 import { output } from './output-schema.js';
 import { ruleChoice } from './rule-schema.js';
 
@@ -21,12 +22,17 @@ export const specificationSchema = describeForSchema(
       }),
       rules: optional(list(ruleChoice)),
       outputs: list(output, 1),
-      monitor: optional(members({ connection: line, rows: list(monitorRow, 1) })),
+      monitor: optional(
+        members({ connection: line, rows: optional(list(monitorRow, 1)), model: optional(monitorModel) }),
+      ),
       leakage: optional(list(leakageTest)),
       cautions: optional(list(prose)),
     }),
     (specification, report) => {
-      const { outputs, rules } = specification;
+      const { outputs, rules, monitor } = specification;
+      if (typeof monitor === 'object' && monitor.rows === undefined && monitor.model === undefined) {
+        report('missing-member', ['monitor', 'rows'], undefined, 'must be given, or model');
+      }
       checkLeakage(specification, report);
       reportRepeats(
         items(outputs).map((entry) => entry?.id),

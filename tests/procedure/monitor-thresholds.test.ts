@@ -1,0 +1,257 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { Monitor } from '../../src/monitor/index.js';
+import {
+  assessReadings,
+  type Bench,
+  type ChallengeReading,
+  makeRecord,
+  type Plan,
+  planVerification,
+  type Readings,
+  recomputeRecord,
+} from '../../src/procedure/index.js';
+import { recordCsv, recordHtml, recordText, worksheetCsv, worksheetText } from '../../src/report/index.js';
+import {
+  parseFindings,
+  parsePlan,
+  parseReadings,
+  parseSpecification,
+  readReadingsCsv,
+} from '../../src/schema/index.js';
+import { bench as plainBench, ratedOutput, readingsOf, specificationOf } from './documents.js';
+
+const model: Monitor = {
+  kind: 'contact-quality',
+  lower: { resistance: 10, tolerance: { absolute: 3 }, hysteresis: 2 },
+  upper: { resistance: 150, tolerance: { absolute: 8 }, hysteresis: 10 },
+  alarmDelay: 2,
+};
+const bench: Bench = {
+  ...plainBench,
+  resistanceBox: { name: 'Decade', step: 1, maximum: 999, accuracy: { relative: 0.005, absolute: 0.1 } },
+};
+const specification = {
+  ...specificationOf({ ...ratedOutput, points: [{ setting: 200, load: 400 }] }),
+  monitor: { connection: 'Box between the contacts', model },
+};
+const plan = planVerification(specification, bench);
+const challenges = plan.monitorThresholds?.challenges ?? [];
+const numberOf = (test: (challenge: (typeof challenges)[number]) => boolean): number =>
+  challenges.find(test)?.number as number;
+
+/** What a monitor that trips at these values, after this time, does at every challenge of the plan. */
+function played(lower: number, upper: number, responseTime?: number, from: Plan = plan): ChallengeReading[] {
+  const alarms = (set: number): boolean => set < lower || set > upper;
+  const at = (challenge: number, set: number, alarm: boolean, isSweep: boolean): ChallengeReading => ({
+    challenge,
+    ...(isSweep ? { set } : {}),
+    alarm,
+    ...(alarm && responseTime !== undefined ? { responseTime } : {}),
+    phase: 'as-found',
+  });
+  return (from.monitorThresholds?.challenges ?? []).flatMap((challenge) => {
+    if (challenge.kind === 'sweep') return challenge.values.map((set) => at(challenge.number, set, alarms(set), true));
+    const set = challenge.set === 'open' ? Number.MAX_VALUE : challenge.set;
+    return [at(challenge.number, set, alarms(set), false)];
+  });
+}
+
+const readingsWith = (monitorChallenges: readonly ChallengeReading[]): Readings => ({
+  ...readingsOf({ point: '1', value: 0.7 }),
+  monitorChallenges,
+});
+
+describe('a plan with the thresholds of a monitor', () => {
+  it('has what must and what must not alarm, sweeps both ways, and their working', () => {
+    expect(challenges.map(({ kind }) => kind)).toEqual(
+      expect.arrayContaining(['must-alarm', 'must-not-alarm', 'sweep']),
+    );
+    expect(challenges.map(({ number }) => number)).toEqual(challenges.map((_, i) => i + 1));
+    expect(challenges.find((c) => c.kind === 'must-not-alarm' && c.limit === 'upper')).toMatchObject({
+      set: 141,
+      instruction: 'Set 141 Ω. It must not alarm. Wait 2 s.',
+    });
+    expect(plan.monitorThresholds?.thresholds.every(({ working }) => working.length > 0)).toBe(true);
+  });
+
+  it('says so where the bench has no box, and is silent where the sheet has no thresholds', () => {
+    const without = planVerification(specification, plainBench);
+    expect(without.monitorThresholds).toBeUndefined();
+    expect(without.warnings.map(({ code }) => code)).toContain('box-not-on-bench');
+    expect(planVerification(specificationOf(ratedOutput), bench).monitorThresholds).toBeUndefined();
+  });
+
+  it('counts lead and fixture in', () => {
+    const fixed = planVerification(specification, { ...bench, fixture: { resistance: 5 } });
+    const upper = fixed.monitorThresholds?.challenges.find((c) => c.kind === 'must-not-alarm' && c.limit === 'upper');
+    expect(upper).toMatchObject({ set: 136 });
+  });
+
+  it('reads rows of the display from its tolerance, after those of the sheet', () => {
+    const display = { resolution: 1, maximum: 999, open: 'over-range', tolerance: { absolute: 7 } } as const;
+    const sheet = {
+      ...specification,
+      monitor: { connection: 'x', rows: [{ set: 100, lower: 93, upper: 107 }], model: { ...model, display } },
+    };
+    const rows = planVerification(sheet, bench).monitor;
+    expect(rows[0]).toMatchObject({ number: 1, set: 100, lower: 93 });
+    expect(rows.length).toBeGreaterThan(1);
+    expect(rows.slice(1).every((row) => row.upper !== undefined)).toBe(true);
+  });
+});
+
+describe('challenges that were made', () => {
+  it('pass with a monitor inside its tolerance, wherever it trips', () => {
+    const inside = fc.record({
+      lower: fc.double({ min: 7.5, max: 12.5, noNaN: true }),
+      upper: fc.double({ min: 143, max: 157, noNaN: true }),
+    });
+    fc.assert(
+      fc.property(inside, ({ lower, upper }) => {
+        const { final, monitorChallenges } = assessReadings(plan, readingsWith(played(lower, upper)));
+        expect(monitorChallenges.map(({ verdict }) => verdict)).toEqual(monitorChallenges.map(() => 'pass'));
+        expect(final.fail).toBe(0);
+      }),
+      { numRuns: 30 },
+    );
+  });
+
+  it('fail with one that trips too high, and tell by how much', () => {
+    const { monitorChallenges, monitorTrips, final } = assessReadings(plan, readingsWith(played(10, 170)));
+    const silent = monitorChallenges.find(({ limit, mustAlarm }) => limit === 'upper' && mustAlarm);
+    expect(silent).toMatchObject({ verdict: 'fail', alarm: false });
+    expect(silent?.message).toMatch(/no alarm, and it must alarm/);
+    const never = monitorTrips[0]?.rows.find(({ what }) => what === 'trip of the upper limit');
+    expect(never).toMatchObject({ verdict: 'fail', isStated: true });
+    expect(never?.message).toMatch(/No alarm up to 159/);
+    expect(final.verdict).toBe('fail');
+  });
+
+  it('find trip points with their uncertainty', () => {
+    const { monitorTrips } = assessReadings(plan, readingsWith(played(10, 150)));
+    const upper = monitorTrips[0]?.rows.find(({ what }) => what === 'trip of the upper limit');
+    expect(Math.abs((upper?.value ?? 0) - 150)).toBeLessThanOrEqual(upper?.expandedUncertainty ?? 0);
+    expect(upper).toMatchObject({ verdict: 'pass', limits: { lower: 142, upper: 158 } });
+  });
+
+  it('fail with an alarm that comes late', () => {
+    const late = assessReadings(plan, readingsWith(played(10, 150, 3.4)));
+    const number = numberOf((c) => c.kind === 'must-alarm' && c.limit === 'upper');
+    expect(late.monitorChallenges.find((row) => row.number === number)).toMatchObject({
+      verdict: 'fail',
+      responseTime: 3.4,
+    });
+    expect(late.monitorTrips[0]?.rows.find(({ unit }) => unit === 's')).toMatchObject({
+      verdict: 'fail',
+      value: 3.4,
+      limits: { upper: 2 },
+      message: '3.4 s, permitted are 2 s: the alarm trips late.',
+    });
+    const soon = assessReadings(plan, readingsWith(played(10, 150, 1.9)));
+    expect(soon.final.fail).toBe(0);
+  });
+
+  it('that are missing leave the verification incomplete; sweeps may be left out', () => {
+    expect(assessReadings(plan, readingsWith([])).final.verdict).toBe('incomplete');
+    const singles = played(10, 150).filter(({ set }) => set === undefined);
+    expect(assessReadings(plan, readingsWith(singles)).final.verdict).toBe('pass');
+  });
+
+  it('count as left where they were repeated', () => {
+    const repeated = played(10, 150, 1).map((row) => ({ ...row, phase: 'as-left' as const }));
+    const { asFound, final } = assessReadings(plan, readingsWith([...played(10, 150, 3.4), ...repeated]));
+    expect(asFound?.verdict).toBe('fail');
+    expect(final.verdict).toBe('pass');
+  });
+
+  it('of another plan are listed', () => {
+    const { extraChallenges, warnings } = assessReadings(
+      plan,
+      readingsWith([{ challenge: 99, alarm: true, phase: 'as-found' }]),
+    );
+    expect(extraChallenges).toHaveLength(1);
+    expect(warnings.map(({ code }) => code)).toContain('reading-extra');
+    const sweep = numberOf((c) => c.kind === 'sweep');
+    const bare = readingsWith([{ challenge: sweep, alarm: true, phase: 'as-found' }]);
+    expect(assessReadings(plan, bare).extraChallenges).toHaveLength(1);
+  });
+});
+
+describe('the display of a monitor', () => {
+  it('that is off by a constant is hinted at, and not judged by it', () => {
+    const display = { resolution: 1, maximum: 999, open: 'over-range' } as const;
+    const rows = [0, 50, 100].map((set) => ({ set, upper: set + 10 }));
+    const sheet = { ...specification, monitor: { connection: 'x', rows, model: { ...model, display } } };
+    const monitor = [0, 50, 100].map((set) => ({ set, displayed: set + 3, phase: 'as-found' }) as const);
+    const { monitorDisplay } = assessReadings(planVerification(sheet, bench), { ...readingsWith([]), monitor });
+    expect(monitorDisplay).toMatchObject([{ phase: 'as-found', gain: 1, offset: 3, fault: 'constant' }]);
+  });
+});
+
+describe('documents with challenges', () => {
+  const readings = readingsWith(played(10, 150, 3.4));
+  const record = makeRecord(plan, readings);
+
+  it('read back, and recompute to the same', () => {
+    expect(parseSpecification(JSON.parse(JSON.stringify(specification)))).toEqual(specification);
+    expect(parsePlan(JSON.parse(JSON.stringify(plan)))).toEqual(plan);
+    expect(parseReadings(JSON.parse(JSON.stringify(readings)))).toEqual(readings);
+    expect(parseFindings(JSON.parse(JSON.stringify(record.findings)))).toEqual(record.findings);
+    expect(recomputeRecord(record)).toEqual({ same: true, differences: [] });
+  });
+
+  it('print what to set, what it did, and a picture of each sweep', () => {
+    expect(worksheetText(plan).replace(/\s+/g, ' ')).toContain('Set 141 Ω. It must not alarm. Wait 2 s.');
+    const text = recordText(record).replace(/\s+/g, ' ');
+    expect(text).toContain('the alarm trips late');
+    expect(text).toContain('says nothing of an electrode on a patient');
+    const html = recordHtml(record);
+    expect(html.match(/may trip here/g)?.length).toBe(challenges.filter(({ kind }) => kind === 'sweep').length);
+    expect(recordCsv(record)).toContain('monitor trip');
+  });
+
+  it('take a filled-in worksheet back', () => {
+    const queue = played(10, 150).map(({ alarm }) => (alarm ? 'alarm' : 'no alarm'));
+    const [head = '', ...lines] = worksheetCsv(plan).split('\r\n');
+    const column = head.split(',').findIndex((title) => title.startsWith('reading'));
+    const filled = lines.map((line) => {
+      if (!/^\d+,monitor\//.test(line)) return line;
+      const cells = line.match(/("([^"]|"")*"|[^,]*)(,|$)/g)?.map((cell) => cell.replace(/,$/, '')) ?? [];
+      cells[column] = queue.shift() as string;
+      return cells.slice(0, head.split(',').length).join(',');
+    });
+    const back = readReadingsCsv([head, ...filled].join('\r\n'));
+    const bare = played(10, 150);
+    expect(back.monitorChallenges?.map(({ challenge, alarm }) => [challenge, alarm])).toEqual(
+      bare.map(({ challenge, alarm }) => [challenge, alarm]),
+    );
+    const again = assessReadings(plan, { ...readingsWith([]), monitorChallenges: back.monitorChallenges ?? [] });
+    expect(again.monitorTrips[0]?.rows).toEqual(assessReadings(plan, readingsWith(bare)).monitorTrips[0]?.rows);
+  });
+
+  it('refuse what cannot be', () => {
+    const wrong = (monitor: object) => () =>
+      parseSpecification(JSON.parse(JSON.stringify({ ...specification, monitor })));
+    expect(wrong({ connection: 'x' })).toThrow(
+      expect.objectContaining({ code: 'missing-member', path: 'monitor.rows' }),
+    );
+    expect(() => planVerification({ ...specification, monitor: { connection: 'x' } }, bench)).toThrow(
+      expect.objectContaining({ code: 'missing-member', path: 'monitor.rows' }),
+    );
+    const reversed = { ...model, lower: { resistance: 200 } };
+    expect(() => planVerification({ ...specification, monitor: { connection: 'x', model: reversed } }, bench)).toThrow(
+      expect.objectContaining({ path: expect.stringContaining('monitor.model') }),
+    );
+    expect(() => readReadingsCsv('point,reading\nmonitor/1,perhaps')).toThrow(
+      expect.objectContaining({ code: 'unknown-choice', path: 'line 2, column 2 (reading)' }),
+    );
+    expect(() => readReadingsCsv('point,reading,response time\n1,0.5 A,3 s')).toThrow(
+      expect.objectContaining({ code: 'contradiction' }),
+    );
+    const late = readingsWith([{ challenge: 1, alarm: true, responseTime: -1, phase: 'as-found' }]);
+    expect(() => assessReadings(plan, late)).toThrow(
+      expect.objectContaining({ code: 'negative', path: 'monitorChallenges[0].responseTime' }),
+    );
+  });
+});
