@@ -30,6 +30,8 @@ export function drawSweep({ title, steps, threshold, response }: SweepPicture): 
     ((width - left - right) * (steps.length > 1 ? i / (steps.length - 1) : 0.5) * 0.94 + (width - left - right) * 0.03);
   const y = (value: number): number =>
     top + ((most + room - value) / (most - least + 2 * room)) * (height - top - bottom);
+  // The label stands where the line is not.
+  const rises = (steps.at(-1)?.set ?? 0) > (steps[0]?.set ?? 0);
   const soft = { 'font-size': 9, style: `fill:${ink('soft')}` };
   const frame = element('rect', {
     x: left,
@@ -53,9 +55,9 @@ export function drawSweep({ title, steps, threshold, response }: SweepPicture): 
           height: Math.max(1.5, y(threshold.lower) - y(threshold.upper)),
           style: `fill:${ink('band')};stroke:${ink('accent')};stroke-dasharray:3 2`,
         }) +
-        textElement(width - right - 4, y(threshold.upper) - 3, plainText(threshold.label), {
+        textElement(rises ? left + 4 : width - right - 4, y(threshold.upper) - 3, plainText(threshold.label), {
           ...soft,
-          'text-anchor': 'end',
+          'text-anchor': rises ? 'start' : 'end',
         });
   const line = element('path', {
     d: pathData(steps.map(({ set }, i) => [x(i), y(set)] as const)),
