@@ -1,37 +1,19 @@
-import {
-  atPath,
-  requireChoice,
-  requireNonNegative,
-  requirePositive,
-  requireResult,
-  type Warning,
-} from '../checks/index.js';
+import { atPath, requireChoice, requireNonNegative, requireResult, type Warning } from '../checks/index.js';
 import { convertQuantity } from '../circuit/index.js';
 import { libraryVersion } from '../version.js';
-import { assessChallenge } from './assess-challenge.js';
 import { assessLeakageRow, unreadLeakage } from './assess-leakage-row.js';
 import { assessMonitorRow } from './assess-monitor.js';
 import { assessPoint, unreadPoint } from './assess-point.js';
 import { assessRule, type StateOfUnit } from './assess-rules.js';
-import { assessTrips } from './assess-trips.js';
-import type {
-  ChallengeFinding,
-  Findings,
-  LeakageRow,
-  MonitorFinding,
-  PointFinding,
-  RuleFinding,
-  Summary,
-  TripFinding,
-  TripFindings,
-  Verdict,
-} from './findings.js';
+import { challengeFindings } from './challenge-findings.js';
+import type { Findings, LeakageRow, MonitorFinding, PointFinding, Summary } from './findings.js';
 import { idealValue } from './ideal-value.js';
 import { monitorDisplayHint } from './monitor-display.js';
 import { withWaveform } from './output-waveform.js';
 import type { Plan, PlanPoint } from './plan.js';
 import type { ChallengeReading, MonitorReading, Phase, Reading, Readings } from './readings.js';
 import type { Output } from './specification.js';
+import { summarise } from './summarise.js';
 
 /**
  * Compares readings with a plan: a verdict, a margin and a reason for each point, rule and monitor row.
@@ -191,82 +173,6 @@ function monitorFindings(
   );
   const extra = readings.filter((reading) => !plan.monitor.some((row) => row.set === reading.set));
   return { rows, extra };
-}
-
-function challengeFindings(
-  plan: Plan,
-  readings: readonly ChallengeReading[],
-  phases: readonly Phase[],
-): {
-  readonly rows: readonly ChallengeFinding[];
-  readonly trips: readonly TripFindings[];
-  readonly extra: readonly ChallengeReading[];
-} {
-  readings.forEach((reading, i) => {
-    atPath(`monitorChallenges[${i}]`, () => checkChallengeReading(reading));
-  });
-  const planned = plan.monitorThresholds?.challenges ?? [];
-  const of = (phase: Phase): readonly ChallengeReading[] => readings.filter((reading) => reading.phase === phase);
-  const rows = phases.flatMap((phase) =>
-    planned.flatMap((challenge): ChallengeFinding[] => {
-      const own = of(phase).filter(({ challenge: number }) => number === challenge.number);
-      const seen =
-        own.length > 0 || phase === 'as-found'
-          ? own
-          : of('as-found').filter(({ challenge: number }) => number === challenge.number);
-      const found =
-        seen.length === 0
-          ? [assessChallenge(challenge, phase, undefined)]
-          : seen.map((entry) => assessChallenge(challenge, phase, entry));
-      return found.filter((finding) => finding !== undefined);
-    }),
-  );
-  const trips = phases.flatMap((phase) => {
-    const own = assessTrips(plan, of(phase), phase);
-    const here = own ?? (phase === 'as-left' ? assessTrips(plan, of('as-found'), phase) : undefined);
-    return here === undefined ? [] : [here];
-  });
-  // A step of a sweep has no place without the resistance that was set.
-  const extra = readings.filter(({ challenge, set }) => {
-    const own = planned.find(({ number }) => number === challenge);
-    return own === undefined || (own.kind === 'sweep' && set === undefined);
-  });
-  return { rows, trips, extra };
-}
-
-function checkChallengeReading({ challenge, set, responseTime, phase }: ChallengeReading): void {
-  requireChoice(phase, 'phase', ['as-found', 'as-left']);
-  requirePositive(challenge, 'challenge');
-  if (set !== undefined) requireNonNegative(set, 'set');
-  if (responseTime !== undefined) requireNonNegative(responseTime, 'responseTime');
-}
-
-function summarise(
-  points: readonly PointFinding[],
-  leakage: readonly LeakageRow[],
-  rules: readonly RuleFinding[],
-  monitor: readonly MonitorFinding[],
-  challenges: readonly ChallengeFinding[],
-  trips: readonly TripFinding[],
-): Summary {
-  // A release point, or a time, for which the sheet states no limits is only told.
-  const stated = trips.filter((row) => row.isStated);
-  const displays = points.flatMap((row) => (row.display?.limits === undefined ? [] : [row.display.verdict]));
-  const verdicts: Verdict[] = [...points, ...leakage, ...rules, ...monitor, ...challenges, ...stated]
-    .map((row) => row.verdict)
-    .concat(displays);
-  const of = (verdict: Verdict): number => verdicts.filter((entry) => entry === verdict).length;
-  const fail = of('fail');
-  // A point for which no limit exists is not judged and leaves nothing open.
-  const withoutLimits = points.filter((row) => row.reason === 'no-limits').length;
-  const open = of('not judged') - withoutLimits;
-  return {
-    verdict: fail > 0 ? 'fail' : open > 0 || of('pass') === 0 ? 'incomplete' : 'pass',
-    pass: of('pass'),
-    fail,
-    notJudged: of('not judged'),
-    closeToLimit: [...points, ...leakage].filter((row) => row.reason === 'close-to-limit').length,
-  };
 }
 
 function findingWarnings(

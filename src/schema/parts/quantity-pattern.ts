@@ -1,18 +1,8 @@
-import { formVocabulary, prefixVocabulary, unitVocabulary } from '../../units/index.js';
+import { formVocabulary, prefixVocabulary, type QuantityKind, unitVocabulary } from '../../units/index.js';
 
 /** A value that a document may give as an SI number or as text with its unit. */
 export interface QuantityRule {
-  readonly kind:
-    | 'power'
-    | 'current'
-    | 'voltage'
-    | 'resistance'
-    | 'frequency'
-    | 'time'
-    | 'inductance'
-    | 'capacitance'
-    | 'length'
-    | 'fraction';
+  readonly kind: Exclude<QuantityKind, 'temperature' | 'number'>;
   /** `peak` where the member is named so: text may then leave the word out, and must not say rms. */
   readonly form?: 'peak';
   /** Which numbers are right; `positive` unless stated. */
