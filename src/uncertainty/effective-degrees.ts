@@ -22,19 +22,24 @@ export function effectiveDegrees(
   combined: number,
   correlated: ReadonlySet<string>,
 ): EffectiveDegrees {
-  const blocking = terms.filter(
-    (t) => correlated.has(t.name) && t.degreesOfFreedom !== 'infinite' && t.contribution !== 0,
-  );
-  if (blocking.length > 0) {
-    const names = blocking.map((t) => t.name).join(', ');
-    return {
-      reason: `The Welch–Satterthwaite formula asks for independent inputs; ${names} are correlated and have finite degrees of freedom.`,
-    };
+  if (correlated.size > 0) {
+    const blocking = terms.filter(
+      (t) => correlated.has(t.name) && t.degreesOfFreedom !== 'infinite' && t.contribution !== 0,
+    );
+    if (blocking.length > 0) {
+      const names = blocking.map((t) => t.name).join(', ');
+      return {
+        reason: `The Welch–Satterthwaite formula asks for independent inputs; ${names} are correlated and have finite degrees of freedom.`,
+      };
+    }
   }
   if (!(combined > 0)) return { reason: 'The combined standard uncertainty is 0.' };
   let denominator = 0;
   for (const { contribution, degreesOfFreedom } of terms) {
-    if (degreesOfFreedom !== 'infinite') denominator += (contribution / combined) ** 4 / degreesOfFreedom;
+    if (degreesOfFreedom === 'infinite') continue;
+    const share = (contribution / combined) * (contribution / combined);
+    denominator += (share * share) / degreesOfFreedom;
   }
-  return { degreesOfFreedom: denominator === 0 ? 'infinite' : 1 / denominator };
+  const degreesOfFreedom = 1 / denominator;
+  return { degreesOfFreedom: Number.isFinite(degreesOfFreedom) ? degreesOfFreedom : 'infinite' };
 }

@@ -42,7 +42,7 @@ export function propagateAll<N extends string>(
   const matrix = correlationMatrix(names, given);
   const outputs: Record<string, Propagated> = {};
   for (const output of outputNames) {
-    const prepared = differentiable(models[output] as Model, inputs);
+    const prepared = differentiable(models[output] as Model, names, inputs);
     outputs[output] = propagateChecked(
       prepared,
       names,

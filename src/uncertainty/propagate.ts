@@ -1,4 +1,4 @@
-import { fail, requireFinite, requireNonNegative } from '../checks/index.js';
+import { fail, requireFinite, requireNonNegative, requireResult } from '../checks/index.js';
 import { type Correlation, type CorrelationMatrix, correlationMatrix } from './correlation.js';
 import { type DifferentiableModel, differentiable } from './differentiation/differentiate-model.js';
 import type { DifferentiationMethod, Model } from './differentiation/model.js';
@@ -62,7 +62,7 @@ export interface Propagated {
  * @param options Correlations, second order
  * @returns Value, combined standard uncertainty, effective degrees of freedom, budget, assumptions
  * @throws CalculationError `function-not-finite`, `negative`, `out-of-range`, `not-positive-semidefinite`,
- * `unknown-choice`, `wrong-count`
+ * `result-out-of-range`, `unknown-choice`, `wrong-count`
  * @source JCGM 100:2008, 5.1.2 (10), 5.2.2 (13), G.4.1
  * @accuracy Sensitivities exact to rounding in forward mode; by differences typically to 1e-9
  * @example
@@ -85,21 +85,31 @@ export function propagate<N extends string>(
   const names = checkInputs(inputs);
   const correlations = options.correlations ?? [];
   const matrix = correlations.length === 0 ? undefined : correlationMatrix(names, correlations);
-  return propagateChecked(differentiable(model as Model, inputs), names, inputs, matrix, correlations, options);
+  return propagateChecked(differentiable(model as Model, names, inputs), names, inputs, matrix, correlations, options);
 }
 
 /** Names of the inputs, after a check of every one. */
 export function checkInputs(inputs: Readonly<Record<string, UncertainInput>>): readonly string[] {
   const names = Object.keys(inputs);
   if (names.length === 0) fail('wrong-count', 'inputs', inputs, 'must hold at least one input');
-  for (const name of names) {
-    const input = inputs[name] as UncertainInput;
-    requireFinite(input.value, `inputs.${name}.value`);
-    requireNonNegative(input.standardUncertainty, `inputs.${name}.standardUncertainty`);
-    requireDegrees(input.degreesOfFreedom, `inputs.${name}.degreesOfFreedom`);
-  }
+  for (const name of names) checkInput(inputs[name] as UncertainInput, name);
   return names;
 }
+
+function checkInput({ value, standardUncertainty, degreesOfFreedom }: UncertainInput, name: string): void {
+  // The paths are spelt out for a fault only: they cost more than the checks.
+  const good =
+    Number.isFinite(value) &&
+    Number.isFinite(standardUncertainty) &&
+    standardUncertainty >= 0 &&
+    (degreesOfFreedom === 'infinite' || (Number.isFinite(degreesOfFreedom) && degreesOfFreedom >= 1));
+  if (good) return;
+  requireFinite(value, `inputs.${name}.value`);
+  requireNonNegative(standardUncertainty, `inputs.${name}.standardUncertainty`);
+  requireDegrees(degreesOfFreedom, `inputs.${name}.degreesOfFreedom`);
+}
+
+const noNames: ReadonlySet<string> = new Set();
 
 /** The propagation itself, for inputs that were checked. */
 export function propagateChecked(
@@ -110,24 +120,33 @@ export function propagateChecked(
   correlations: readonly Correlation[],
   options: PropagateOptions,
 ): Propagated {
-  const values: Record<string, number> = {};
-  for (const name of names) values[name] = (inputs[name] as UncertainInput).value;
-  const value = prepared.evaluate(values);
-  const sensitivities = names.map((name) => prepared.sensitivity(name));
-  const contributions = names.map(
-    (name, i) => (sensitivities[i] as number) * (inputs[name] as UncertainInput).standardUncertainty,
-  );
+  const value = prepared.value();
+  const contributions: number[] = [];
+  const sensitivities: number[] = [];
+  for (const name of names) {
+    const sensitivity = prepared.sensitivity(name);
+    sensitivities.push(sensitivity);
+    contributions.push(sensitivity * (inputs[name] as UncertainInput).standardUncertainty);
+  }
   const { standardUncertainty, shares } = combine(contributions, matrix);
-  const correlated = new Set(correlations.filter((c) => c.coefficient !== 0).flatMap((c) => c.between));
-  const degrees = effectiveDegrees(
-    names.map((name, i) => ({
-      name,
-      contribution: contributions[i] as number,
-      degreesOfFreedom: (inputs[name] as UncertainInput).degreesOfFreedom,
-    })),
-    standardUncertainty,
-    correlated,
-  );
+  const rows: Contribution[] = [];
+  for (let i = 0; i < names.length; i++) {
+    const name = names[i] as string;
+    rows.push(
+      rowOf(
+        name,
+        inputs[name] as UncertainInput,
+        sensitivities[i] as number,
+        contributions[i] as number,
+        shares[i] as number,
+      ),
+    );
+  }
+  const correlated =
+    correlations.length === 0
+      ? noNames
+      : new Set(correlations.filter((c) => c.coefficient !== 0).flatMap((c) => c.between));
+  const degrees = effectiveDegrees(rows, standardUncertainty, correlated);
   const secondOrder =
     options.secondOrder === false
       ? undefined
@@ -136,26 +155,33 @@ export function propagateChecked(
     value,
     standardUncertainty,
     ...('reason' in degrees ? { degreesOfFreedomReason: degrees.reason } : degrees),
-    contributions: names.map((name, i): Contribution => {
-      const input = inputs[name] as UncertainInput;
-      return {
-        name,
-        ...(input.description === undefined ? {} : { description: input.description }),
-        ...(input.unit === undefined ? {} : { unit: input.unit }),
-        value: input.value,
-        standardUncertainty: input.standardUncertainty,
-        degreesOfFreedom: input.degreesOfFreedom,
-        type: input.type,
-        distribution: input.distribution.kind,
-        sensitivity: sensitivities[i] as number,
-        contribution: contributions[i] as number,
-        share: shares[i] as number,
-      };
-    }),
+    contributions: rows,
     correlations,
     method: prepared.method,
     ...(secondOrder === undefined ? {} : { secondOrder }),
     assumptions: assumptionsOf(correlations, prepared.method),
+  };
+}
+
+function rowOf(
+  name: string,
+  input: UncertainInput,
+  sensitivity: number,
+  contribution: number,
+  share: number,
+): Contribution {
+  return {
+    name,
+    ...(input.description === undefined ? {} : { description: input.description }),
+    ...(input.unit === undefined ? {} : { unit: input.unit }),
+    value: input.value,
+    standardUncertainty: input.standardUncertainty,
+    degreesOfFreedom: input.degreesOfFreedom,
+    type: input.type,
+    distribution: input.distribution.kind,
+    sensitivity,
+    contribution,
+    share,
   };
 }
 
@@ -165,32 +191,41 @@ function combine(
   matrix: CorrelationMatrix | undefined,
 ): { standardUncertainty: number; shares: readonly number[] } {
   // Scaled by the largest, so that squares neither overflow nor vanish.
-  const largest = Math.max(...contributions.map(Math.abs));
+  let largest = 0;
+  for (const c of contributions) largest = Math.max(largest, Math.abs(c));
   if (largest === 0) return { standardUncertainty: 0, shares: contributions.map(() => 0) };
-  const scaled = contributions.map((c) => c / largest);
-  const parts = scaled.map((si, i) => {
-    if (matrix === undefined) return si * si;
-    const row = matrix.rows[i] as readonly number[];
-    return si * scaled.reduce((total, sj, j) => total + (row[j] as number) * sj, 0);
-  });
-  const variance = parts.reduce((total, part) => total + part, 0);
+  const parts: number[] = [];
+  let variance = 0;
+  for (let i = 0; i < contributions.length; i++) {
+    const scaled = (contributions[i] as number) / largest;
+    let part = scaled * scaled;
+    if (matrix !== undefined) {
+      const row = matrix.rows[i] as readonly number[];
+      part = 0;
+      for (let j = 0; j < contributions.length; j++)
+        part += (row[j] as number) * ((contributions[j] as number) / largest);
+      part *= scaled;
+    }
+    parts.push(part);
+    variance += part;
+  }
   // Fully correlated inputs may cancel: what is left is then rounding, of either sign.
   const smallest = 8 * Number.EPSILON * contributions.length;
   if (variance <= smallest) return { standardUncertainty: 0, shares: contributions.map(() => 0) };
-  return { standardUncertainty: largest * Math.sqrt(variance), shares: parts.map((part) => part / variance) };
+  for (let i = 0; i < parts.length; i++) parts[i] = (parts[i] as number) / variance;
+  return { standardUncertainty: requireResult(largest * Math.sqrt(variance), 'standardUncertainty'), shares: parts };
 }
 
 function assumptionsOf(correlations: readonly Correlation[], method: DifferentiationMethod): readonly string[] {
-  const assumptions = ['The model is close to linear over the uncertainties of its inputs.'];
-  assumptions.push(
+  const linear = 'The model is close to linear over the uncertainties of its inputs.';
+  const independent =
     correlations.length === 0
       ? 'All inputs are independent of each other.'
-      : 'Inputs are independent of each other except for the stated correlations.',
-  );
-  if (method === 'extrapolated differences') {
-    assumptions.push(
-      'The model is smooth around the values of its inputs: sensitivities are extrapolated differences.',
-    );
-  }
-  return assumptions;
+      : 'Inputs are independent of each other except for the stated correlations.';
+  if (method !== 'extrapolated differences') return [linear, independent];
+  return [
+    linear,
+    independent,
+    'The model is smooth around the values of its inputs: sensitivities are extrapolated differences.',
+  ];
 }

@@ -96,6 +96,19 @@ describe('first order', () => {
     );
   });
 
+  it('says so when the uncertainty itself is beyond the numbers', () => {
+    const x = normalInput({ value: 1e10, standardUncertainty: 1e10 });
+    expect(() =>
+      propagate({ arithmetic: (v, m) => m.multiply(v.x, 1e298) }, { x }, { secondOrder: false }),
+    ).not.toThrow();
+    const wide = normalInput({ value: 1, standardUncertainty: 1e20 });
+    for (const secondOrder of [false, true]) {
+      expect(() => propagate({ arithmetic: (v, m) => m.multiply(v.x, 1e298) }, { x: wide }, { secondOrder })).toThrow(
+        expect.objectContaining({ code: 'result-out-of-range', path: 'standardUncertainty' }),
+      );
+    }
+  });
+
   it('works where the model does not exist on one side', () => {
     const inputs = { x: normalInput({ value: 0.001, standardUncertainty: 0.01 }) };
     const result = propagate(({ x }) => Math.sqrt(x), inputs);
@@ -130,6 +143,12 @@ describe('degrees of freedom', () => {
     const correlations = [{ between: ['b', 'c'] as const, coefficient: 0.4 }];
     const result = propagate((x) => x.a + x.b + x.c, { a: readings, b: certificate, c: certificate }, { correlations });
     expect(result.degreesOfFreedom).toBeGreaterThan(3);
+  });
+
+  it('are infinite where a finite number of them cannot be told from it', () => {
+    const a = normalInput({ value: 1, standardUncertainty: 1 });
+    const b = normalInput({ value: 1, standardUncertainty: 1e-78, degreesOfFreedom: 5 });
+    expect(propagate({ arithmetic: (x, m) => m.add(x.a, x.b) }, { a, b }).degreesOfFreedom).toBe('infinite');
   });
 
   it('take the next lower whole number only by name', () => {

@@ -5,19 +5,23 @@ import { type Derivatives, differentiate } from './directional.js';
 import type { AnalyticModel, ArithmeticModel, DifferentiationMethod, Model, OrdinaryModel, Values } from './model.js';
 import { type Taylor, taylorArithmetic } from './taylor.js';
 
-/** A model that can be evaluated, and differentiated along a direction in the space of its inputs. */
+/** A model that can be evaluated at the values of its inputs, and differentiated there along a direction. */
 export interface DifferentiableModel {
   readonly method: DifferentiationMethod;
-  readonly evaluate: (x: Values) => number;
+  /** The model at the values of the inputs, never anything but a finite number. */
+  readonly value: () => number;
   /** Partial derivative with respect to an input, in the unit of the model over the unit of the input. */
   readonly sensitivity: (name: string) => number;
   /** Derivatives of `t ↦ model(x + t·direction)` at t = 0; inputs without a direction stay. */
   readonly along: (direction: Readonly<Record<string, number>>) => Derivatives;
 }
 
-/** Brings the three forms of a model to one, around the values of the inputs. */
-export function differentiable(model: Model, inputs: Readonly<Record<string, UncertainInput>>): DifferentiableModel {
-  const names = Object.keys(inputs);
+/** Brings the three forms of a model to one, around the values of the inputs, whose names are given too. */
+export function differentiable(
+  model: Model,
+  names: readonly string[],
+  inputs: Readonly<Record<string, UncertainInput>>,
+): DifferentiableModel {
   const values: Record<string, number> = {};
   for (const name of names) values[name] = (inputs[name] as UncertainInput).value;
   if (typeof model === 'function') return ordinary(model, values, names, inputs);
@@ -31,13 +35,12 @@ export function numberFunction(model: Model): (x: Values) => number {
   return model.evaluate;
 }
 
-/** A model as a function of numbers that never returns what is not finite. */
-export function evaluatorOf(model: Model): (x: Values) => number {
-  const f = numberFunction(model);
-  return (x) => {
-    const y = guarded(f, x);
-    return typeof y === 'number' && Number.isFinite(y) ? y : refuse(y, x);
-  };
+/** The model at given values, or an error where that is no finite number. */
+function finiteAt(f: (x: Values) => number, x: Values): number {
+  const y = guarded(f, x);
+  return typeof y === 'number' && Number.isFinite(y)
+    ? y
+    : fail('function-not-finite', 'model', y, `must be a finite number at ${show(x)}`);
 }
 
 function guarded(f: (x: Values) => number, x: Values): number {
@@ -47,10 +50,6 @@ function guarded(f: (x: Values) => number, x: Values): number {
     if (error instanceof CalculationError) throw error;
     return fail('function-not-finite', 'model', String(error), `must not throw at ${show(x)}`);
   }
-}
-
-function refuse(y: unknown, x: Values): never {
-  return fail('function-not-finite', 'model', y, `must be a finite number at ${show(x)}`);
 }
 
 function show(x: Values): string {
@@ -70,10 +69,9 @@ function shifted(
 }
 
 function analytic(model: AnalyticModel, values: Values, names: readonly string[]): DifferentiableModel {
-  const evaluate = evaluatorOf(model);
   return {
     method: 'analytic',
-    evaluate,
+    value: () => finiteAt(model.evaluate, values),
     sensitivity: (name) => {
       const given = Object.hasOwn(model.sensitivities, name) ? model.sensitivities[name] : undefined;
       if (given === undefined)
@@ -104,7 +102,7 @@ function ordinary(
     differentiate((t) => numberAt(model, shifted(values, names, direction, t)));
   return {
     method: 'extrapolated differences',
-    evaluate: evaluatorOf(model),
+    value: () => finiteAt(model, values),
     sensitivity: (name) => {
       const { value, standardUncertainty } = inputs[name] as UncertainInput;
       // Without an uncertainty the value itself sets the scale of the step.
@@ -116,19 +114,28 @@ function ordinary(
 }
 
 function forward(model: ArithmeticModel, values: Values, names: readonly string[]): DifferentiableModel {
-  const along = (direction: Readonly<Record<string, number>>): Taylor => {
-    const x: Record<string, Taylor> = {};
-    for (const name of names) x[name] = [values[name] as number, direction[name] ?? 0, 0, 0];
+  // The inputs as constants; those along which a derivative is taken stand in for their constant meanwhile.
+  const x: Record<string, Taylor> = {};
+  for (const name of names) x[name] = [values[name] as number, 0, 0, 0];
+  const sensitivity = (name: string): number => {
+    const constant = x[name] as Taylor;
+    x[name] = [constant[0], 1, 0, 0];
     const y = model.arithmetic(x, taylorArithmetic);
-    return typeof y === 'number' ? [y, 0, 0, 0] : y;
+    x[name] = constant;
+    const first = typeof y === 'number' ? 0 : y[1];
+    return Number.isFinite(first) ? first : requireResult(first, `model, derivative by ${name}`);
+  };
+  const along = (direction: Readonly<Record<string, number>>): Derivatives => {
+    const moved: Record<string, Taylor> = {};
+    for (const name of names) moved[name] = [values[name] as number, direction[name] ?? 0, 0, 0];
+    const y = model.arithmetic(moved, taylorArithmetic);
+    const [, c1, c2, c3] = typeof y === 'number' ? ([y, 0, 0, 0] as const) : y;
+    return { first: c1, second: 2 * c2, third: 6 * c3, firstError: 0 };
   };
   return {
     method: 'forward mode',
-    evaluate: evaluatorOf(model),
-    sensitivity: (name) => requireResult(along({ [name]: 1 })[1], `model, derivative by ${name}`),
-    along: (direction) => {
-      const [, c1, c2, c3] = along(direction);
-      return { first: c1, second: 2 * c2, third: 6 * c3, firstError: 0 };
-    },
+    value: () => finiteAt((at) => model.arithmetic(at, numberArithmetic), values),
+    sensitivity,
+    along,
   };
 }

@@ -27,6 +27,7 @@ function compose(x: Taylor | number, at: (value: number) => Taylor): Taylor {
 }
 
 function powerAt(value: number, n: number): Taylor {
+  if (n === 2) return [value * value, 2 * value, 1, 0];
   // Coefficients that are 0 stay 0 at value 0, where the power itself would be infinite.
   const term = (factor: number, exponent: number): number => (factor === 0 ? 0 : factor * value ** exponent);
   return [value ** n, term(n, n - 1), term((n * (n - 1)) / 2, n - 2), term((n * (n - 1) * (n - 2)) / 6, n - 3)];
