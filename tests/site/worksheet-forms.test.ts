@@ -1,0 +1,204 @@
+import { readFileSync } from 'node:fs';
+import type { Fault } from 'esu-limits';
+import { parseBench, parseSpecification, safeParseBench, safeParseSpecification } from 'esu-limits/schema';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { benchForm } from '../../docs/site/.vitepress/theme/worksheet/state/bench-form.js';
+import {
+  benchFromText,
+  blankBench,
+  blankSpecification,
+  specificationFromText,
+} from '../../docs/site/.vitepress/theme/worksheet/state/document-text.js';
+import {
+  type Field,
+  faultsOf,
+  fieldId,
+  fieldsOf,
+  fieldText,
+  holdsFault,
+  type List,
+  type Node,
+  withEntry,
+  withFieldText,
+  withoutEntry,
+} from '../../docs/site/.vitepress/theme/worksheet/state/form.js';
+import { pathText, valueAt, withValueAt } from '../../docs/site/.vitepress/theme/worksheet/state/json-path.js';
+import {
+  ruleChoices,
+  specificationForm,
+  withRule,
+} from '../../docs/site/.vitepress/theme/worksheet/state/specification-form.js';
+import { bandText, faultSentence, marginText } from '../../docs/site/.vitepress/theme/worksheet/state/texts.js';
+
+const example = (name: string): unknown => JSON.parse(readFileSync(`examples/workshop/${name}.json`, 'utf8'));
+const documents = [
+  ['specification', specificationForm, safeParseSpecification, parseSpecification],
+  ['bench', benchForm, safeParseBench, parseBench],
+] as const;
+
+function fieldAt(nodes: readonly Node[], path: string): Field {
+  const found = fieldsOf(nodes).find((field) => pathText(field.path) === path);
+  if (found === undefined) throw new Error(`no field ${path}`);
+  return found;
+}
+
+function listAt(nodes: readonly Node[], path: string): List {
+  const lists = nodes.flatMap((node) => (node.kind === 'list' ? [node] : []));
+  const found = lists.find((list) => pathText(list.path) === path);
+  if (found === undefined) throw new Error(`no list ${path}`);
+  return found;
+}
+
+describe.each(documents)('the form of a %s', (name, formOf, safeParse, parse) => {
+  const document = example(name);
+
+  it('shows what stands there, and typing the same text changes nothing', () => {
+    for (const field of fieldsOf(formOf(document))) {
+      // A tolerance that is not stated: typing nothing into it gives nothing.
+      if (valueAt(document, field.path) === undefined) continue;
+      const text = fieldText(document, field);
+      expect(withFieldText(document, field, text), pathText(field.path)).toEqual(document);
+    }
+  });
+
+  it('shows a document in SI numbers as text that means the same', () => {
+    const numbers: unknown = JSON.parse(JSON.stringify(parse(document as never)));
+    let typed = numbers;
+    for (const field of fieldsOf(formOf(numbers))) {
+      const text = fieldText(numbers, field);
+      if (text !== '') typed = withFieldText(typed, field, text);
+    }
+    expect(parse(typed as never)).toEqual(parse(numbers as never));
+  });
+
+  it('gives every field an identifier of its own', () => {
+    const ids = fieldsOf(formOf(document)).map(({ path }) => fieldId(name, path));
+    expect(new Set(ids).size).toBe(ids.length);
+  });
+
+  it('says beside every required field of the blank document what is missing', () => {
+    const blank = JSON.parse(name === 'bench' ? blankBench : blankSpecification) as unknown;
+    const result = safeParse(blank as never);
+    const faults = result.ok ? [] : result.faults;
+    expect(faults.length).toBeGreaterThan(4);
+    const shown = fieldsOf(formOf(blank)).flatMap((field) => faultsOf(field, faults));
+    expect(new Set(shown)).toEqual(new Set(faults));
+  });
+
+  it('a text of rubbish in any field is a fault or is taken as text, never an exception', () => {
+    const fields = fieldsOf(formOf(document));
+    fc.assert(
+      fc.property(fc.constantFrom(...fields), fc.string({ unit: 'binary' }), (field, text) => {
+        const changed = withFieldText(document, field, text);
+        expect(() => formOf(changed)).not.toThrow();
+        const result = safeParse(changed as never);
+        expect(result.ok || result.faults.length > 0).toBe(true);
+      }),
+    );
+  });
+
+  it('can be made of anything at all', () => {
+    fc.assert(fc.property(fc.jsonValue(), (value) => Array.isArray(formOf(value))));
+  });
+});
+
+describe('fields', () => {
+  const specification = example('specification');
+  const form = specificationForm(specification);
+
+  it('a bad field gets its own fault and no other', () => {
+    const field = fieldAt(form, 'outputs[0].ratedLoad');
+    const result = safeParseSpecification(withFieldText(specification, field, '400 ohms?'));
+    const faults = result.ok ? [] : result.faults;
+    expect(faultsOf(field, faults).map(({ path }) => path)).toEqual(['outputs[0].ratedLoad']);
+    expect(faultsOf(fieldAt(form, 'outputs[1].ratedLoad'), faults)).toEqual([]);
+    expect(holdsFault(form, faults)).toBe(true);
+  });
+
+  it('an optional field that is emptied takes its member away, and the object that it leaves empty', () => {
+    let document: unknown = { generator: { name: 'x' }, outputs: [{ duty: { on: '10 s', off: '30 s' } }] };
+    const nodes = specificationForm(document);
+    document = withFieldText(document, fieldAt(nodes, 'outputs[0].duty.on'), '');
+    expect(document).toEqual({ generator: { name: 'x' }, outputs: [{ duty: { off: '30 s' } }] });
+    document = withFieldText(document, fieldAt(nodes, 'outputs[0].duty.off'), '');
+    expect(valueAt(document, ['outputs', 0, 'duty'])).toBeUndefined();
+  });
+
+  it('a crest factor is a number, and stays text while it is none', () => {
+    const field = fieldAt(form, 'outputs[0].crestFactor');
+    expect(valueAt(withFieldText(specification, field, '1.8'), field.path)).toBe(1.8);
+    expect(valueAt(withFieldText(specification, field, '1,8'), field.path)).toBe('1,8');
+  });
+
+  it('adds and removes entries of a list', () => {
+    const bench = example('bench');
+    const loads = listAt(benchForm(bench), 'loads');
+    const more = withEntry(bench, loads);
+    expect(valueAt(more, ['loads', 7])).toEqual({ id: 'L8', resistance: '', powerRating: '' });
+    expect(withoutEntry(more, loads, 7)).toEqual(bench);
+    expect(valueAt(withoutEntry({ loads: [1] }, loads, 0), ['loads'])).toBeUndefined();
+  });
+
+  it('chooses rules of the standard, and keeps parameters of the others', () => {
+    const document = { rules: [{ rule: 'output-accuracy', parameters: { below: 0.1 } }] };
+    const more = withRule(document, 'peak-voltage', true);
+    expect(more).toEqual({ rules: [...document.rules, { rule: 'peak-voltage' }] });
+    expect(
+      ruleChoices(more)
+        .filter(({ on }) => on)
+        .map(({ rule }) => rule),
+    ).toEqual(['output-accuracy', 'peak-voltage']);
+    expect(withRule(withRule(more, 'peak-voltage', false), 'output-accuracy', false)).toEqual({});
+  });
+
+  it('does not follow members that are not the document’s own', () => {
+    expect(valueAt({}, ['constructor', 'name'])).toBeUndefined();
+    const hostile: unknown = JSON.parse('{"__proto__":{"name":"x"}}');
+    expect(valueAt(withValueAt(hostile, ['a'], 1), ['name'])).toBeUndefined();
+    expect(({} as Record<string, unknown>)['name']).toBeUndefined();
+  });
+});
+
+describe('JSON that is typed', () => {
+  it('says where it is no JSON', () => {
+    const { value, typed, faults } = specificationFromText('{ "schema": }');
+    expect([value, typed]).toEqual([undefined, undefined]);
+    expect(faults[0]?.path).toMatch(/^line 1, column/);
+  });
+
+  it('refuses a document of another kind, and says so', () => {
+    const bench = readFileSync('examples/workshop/bench.json', 'utf8');
+    expect(specificationFromText(bench).faults[0]).toMatchObject({ code: 'unknown-document', path: 'schema' });
+    expect(benchFromText(bench).value?.loads).toHaveLength(7);
+  });
+
+  it('is silent while nothing is typed', () => {
+    expect(benchFromText('  ')).toEqual({ faults: [] });
+  });
+});
+
+describe('texts', () => {
+  it('never rounds a margin onto the limit', () => {
+    expect([0, 0.004, 0.5, -0.9996, 0.9999, 1, 1.0001, -1.5].map(marginText)).toEqual([
+      '0 %',
+      '0 %',
+      '+50 %',
+      '−99 %',
+      '+99 %',
+      '+100 %',
+      '+101 %',
+      '−150 %',
+    ]);
+  });
+
+  it('says that there are no limits', () => {
+    expect(bandText({}, 'A')).toBe('no limits');
+    expect(bandText({ upper: 0.15 }, 'A')).toBe('≤ 150 mA');
+  });
+
+  it('makes a sentence of a fault', () => {
+    const fault: Fault = { code: 'negative', path: '', received: '-1', requirement: 'must be 0 or more', hint: 'Why?' };
+    expect(faultSentence(fault)).toBe('Must be 0 or more. Why?');
+  });
+});
