@@ -57,10 +57,20 @@ function inTail(upperTail: number, degreesOfFreedom: number, ratio: number): num
 /** First value of L: from the normal quantile, or where the tail is a power of t, from its leading term. */
 function estimate(upperTail: number, a: number, ratio: number): number {
   const z = normalQuantileEstimate(upperTail);
-  const logarithm = (z * z) / (2 * a - 0.5);
-  if (a > 0.25 && logarithm < 1.2) return logarithm;
+  const shape = a - 0.25;
+  const logarithm = (z * z) / (2 * shape);
+  if (shape > 0 && logarithm < 1.2) return shape < 1 ? logarithm : logarithm * correction((z * z) / 2, shape);
   const leading = -Math.log((2 * a * upperTail) / ratio) / a;
   return leading + Math.exp(-leading) / (2 * (a + 1));
+}
+
+/**
+ * What the second and third terms of the tail's expansion, of which the normal tail is the first, change in L.
+ * It spares the quantile a round at most degrees of freedom.
+ */
+function correction(x: number, shape: number): number {
+  const q = 1 / (shape * shape);
+  return 1 - q * ((x + 1.5) / 48 - (q * (((2 * x + 17) * x + 48.75) * x + 61.875)) / 11520);
 }
 
 /** Halley's method on the probability between 0 and t, whose digits count near the middle. */
