@@ -271,13 +271,22 @@ export interface PlanMonitorThresholds {
 }
 
 /** One challenge, numbered. */
-export type PlanChallenge = (AlarmChallenge | SweepChallenge) & {
+export type PlanChallenge = PlanAlarmChallenge | PlanSweepChallenge;
+
+/** Place of a challenge in the plan, and what to do. */
+export interface NumberedChallenge {
   /** `monitor/` and its number. */
   readonly id: string;
   readonly number: number;
   /** What to do, in a sentence. */
   readonly instruction: string;
-};
+}
+
+/** A resistance to set, and what the monitor must do. */
+export interface PlanAlarmChallenge extends AlarmChallenge, NumberedChallenge {}
+
+/** Resistances to set one after the other. */
+export interface PlanSweepChallenge extends SweepChallenge, NumberedChallenge {}
 
 /** Estimated time at the bench, in seconds, with its parts. */
 export interface BenchTime {

@@ -17,7 +17,9 @@ describe('a budget', () => {
     expect(lines.find((line) => line.startsWith('current'))).toMatch(
       /500 mA +5\.8 mA +rectangular +∞ +B +500 +2\.89 W +95\.5 %$/,
     );
-    expect(lines.find((line) => line.startsWith('load'))).toMatch(/500 Ω +2\.5 Ω +normal +∞ +B +0\.25 +0\.63 W +4\.5 %$/);
+    expect(lines.find((line) => line.startsWith('load'))).toMatch(
+      /500 Ω +2\.5 Ω +normal +∞ +B +0\.25 +0\.63 W +4\.5 %$/,
+    );
     expect(lines.find((line) => line.startsWith('Combined'))).toMatch(/125 W +3 W .* 100 %$/);
   });
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { lineCounter } from '../../src/schema/line-counter.js';
 import { nearName } from '../../src/checks/index.js';
+import { lineCounter } from '../../src/schema/line-counter.js';
 import { pathText } from '../../src/schema/path-text.js';
 
 describe('the near name', () => {

@@ -105,16 +105,14 @@ const wait = z.nullable(number);
 
 const challengeShape = { id: line, number, instruction: prose, wait, reason: prose };
 
-const alarmShape = {
-  ...challengeShape,
-  limit: choice(['lower', 'upper', 'rise', 'any']),
-  set: setOrOpen,
-  baseline: optional(number),
-};
-
 const challenge = z.discriminatedUnion('kind', [
-  members({ ...alarmShape, kind: z.literal('must-alarm') }),
-  members({ ...alarmShape, kind: z.literal('must-not-alarm') }),
+  members({
+    ...challengeShape,
+    kind: choice(['must-not-alarm', 'must-alarm']),
+    limit: choice(['lower', 'upper', 'rise', 'any']),
+    set: setOrOpen,
+    baseline: optional(number),
+  }),
   members({
     ...challengeShape,
     kind: z.literal('sweep'),
