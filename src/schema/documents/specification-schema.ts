@@ -30,7 +30,12 @@ export const specificationSchema = describeForSchema(
     }),
     (specification, report) => {
       const { outputs, rules, monitor } = specification;
-      if (typeof monitor === 'object' && monitor !== null && monitor.rows === undefined && monitor.model === undefined) {
+      if (
+        typeof monitor === 'object' &&
+        monitor !== null &&
+        monitor.rows === undefined &&
+        monitor.model === undefined
+      ) {
         report('missing-member', ['monitor', 'rows'], undefined, 'must be given, or model');
       }
       checkLeakage(specification, report);
