@@ -1,4 +1,4 @@
-import { existsSync } from 'node:fs';
+import { existsSync, readdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import type { DefaultTheme } from 'vitepress';
 
@@ -9,6 +9,21 @@ function present(items: readonly (readonly [text: string, link: string])[]): Def
   return items
     .filter(([, link]) => existsSync(`${site}${link.endsWith('/') ? `${link}index` : link}.md`))
     .map(([text, link]) => ({ text, link: `/${link}` }));
+}
+
+/** The pages of a folder of generated pages, as a list that opens. */
+function pagesOf(folder: string): DefaultTheme.SidebarItem[] {
+  if (!existsSync(site + folder)) return [];
+  return readdirSync(site + folder)
+    .filter((name) => name.endsWith('.md') && name !== 'index.md')
+    .map((name) => name.slice(0, -3))
+    .sort()
+    .map((name) => ({ text: name, link: `/${folder}/${name}` }));
+}
+
+function opening(item: DefaultTheme.SidebarItem, folder: string): DefaultTheme.SidebarItem {
+  const items = pagesOf(folder);
+  return items.length === 0 ? item : { ...item, collapsed: true, items };
 }
 
 const start = present([
@@ -37,7 +52,10 @@ const reference = present([
   ['Errors', 'reference/errors'],
   ['Accuracy and speed', 'reference/accuracy'],
   ['API', 'api/'],
-]);
+]).map((item) => {
+  if (item.text === 'Formulas') return opening(item, 'reference/formulas');
+  return item.text === 'API' ? opening(item, 'api') : item;
+});
 
 const project = present([
   ['Changelog', 'project/changelog'],
