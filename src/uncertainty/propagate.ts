@@ -121,27 +121,9 @@ export function propagateChecked(
   options: PropagateOptions,
 ): Propagated {
   const value = prepared.value();
-  const contributions: number[] = [];
-  const sensitivities: number[] = [];
-  for (const name of names) {
-    const sensitivity = prepared.sensitivity(name);
-    sensitivities.push(sensitivity);
-    contributions.push(sensitivity * (inputs[name] as UncertainInput).standardUncertainty);
-  }
-  const { standardUncertainty, shares } = combine(contributions, matrix);
-  const rows: Contribution[] = [];
-  for (let i = 0; i < names.length; i++) {
-    const name = names[i] as string;
-    rows.push(
-      rowOf(
-        name,
-        inputs[name] as UncertainInput,
-        sensitivities[i] as number,
-        contributions[i] as number,
-        shares[i] as number,
-      ),
-    );
-  }
+  const rows: Row[] = [];
+  for (const name of names) rows.push(rowOf(name, inputs[name] as UncertainInput, prepared.sensitivity(name)));
+  const standardUncertainty = combine(rows, matrix);
   const correlated =
     correlations.length === 0
       ? noNames
@@ -163,13 +145,10 @@ export function propagateChecked(
   };
 }
 
-function rowOf(
-  name: string,
-  input: UncertainInput,
-  sensitivity: number,
-  contribution: number,
-  share: number,
-): Contribution {
+/** A row whose share is filled in when all contributions are known. */
+type Row = Omit<Contribution, 'share'> & { share: number };
+
+function rowOf(name: string, input: UncertainInput, sensitivity: number): Row {
   return {
     name,
     ...(input.description === undefined ? {} : { description: input.description }),
@@ -180,40 +159,33 @@ function rowOf(
     type: input.type,
     distribution: input.distribution.kind,
     sensitivity,
-    contribution,
-    share,
+    contribution: sensitivity * input.standardUncertainty,
+    share: 0,
   };
 }
 
-/** Combined standard uncertainty of contributions, and the part of the variance that each input has. */
-function combine(
-  contributions: readonly number[],
-  matrix: CorrelationMatrix | undefined,
-): { standardUncertainty: number; shares: readonly number[] } {
+/** Combined standard uncertainty of the contributions; gives each row the part of the variance that its input has. */
+function combine(rows: readonly Row[], matrix: CorrelationMatrix | undefined): number {
   // Scaled by the largest, so that squares neither overflow nor vanish.
   let largest = 0;
-  for (const c of contributions) largest = Math.max(largest, Math.abs(c));
-  if (largest === 0) return { standardUncertainty: 0, shares: contributions.map(() => 0) };
-  const parts: number[] = [];
+  for (const { contribution } of rows) largest = Math.max(largest, Math.abs(contribution));
+  if (largest === 0) return 0;
   let variance = 0;
-  for (let i = 0; i < contributions.length; i++) {
-    const scaled = (contributions[i] as number) / largest;
-    let part = scaled * scaled;
-    if (matrix !== undefined) {
-      const row = matrix.rows[i] as readonly number[];
-      part = 0;
-      for (let j = 0; j < contributions.length; j++)
-        part += (row[j] as number) * ((contributions[j] as number) / largest);
-      part *= scaled;
-    }
-    parts.push(part);
-    variance += part;
-  }
+  rows.forEach((row, i) => {
+    const scaled = row.contribution / largest;
+    row.share =
+      scaled * (matrix === undefined ? scaled : withCorrelated(rows, matrix.rows[i] as readonly number[], largest));
+    variance += row.share;
+  });
   // Fully correlated inputs may cancel: what is left is then rounding, of either sign.
-  const smallest = 8 * Number.EPSILON * contributions.length;
-  if (variance <= smallest) return { standardUncertainty: 0, shares: contributions.map(() => 0) };
-  for (let i = 0; i < parts.length; i++) parts[i] = (parts[i] as number) / variance;
-  return { standardUncertainty: requireResult(largest * Math.sqrt(variance), 'standardUncertainty'), shares: parts };
+  const cancelled = variance <= 8 * Number.EPSILON * rows.length;
+  for (const row of rows) row.share = cancelled ? 0 : row.share / variance;
+  return cancelled ? 0 : requireResult(largest * Math.sqrt(variance), 'standardUncertainty');
+}
+
+/** Contributions as one input meets them: each by its correlation with that input. */
+function withCorrelated(rows: readonly Row[], coefficients: readonly number[], largest: number): number {
+  return rows.reduce((total, { contribution }, j) => total + (coefficients[j] as number) * (contribution / largest), 0);
 }
 
 function assumptionsOf(correlations: readonly Correlation[], method: DifferentiationMethod): readonly string[] {

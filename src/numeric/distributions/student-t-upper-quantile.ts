@@ -41,10 +41,10 @@ function inTail(upperTail: number, degreesOfFreedom: number, ratio: number): num
     const logarithm = v * v;
     const weight = Math.exp(-a * logarithm);
     const tail = studentTail(a, logarithm, weight, ratio);
-    const root = Math.sqrt(-Math.expm1(-logarithm));
+    const rise = -Math.expm1(-logarithm);
     // Minus the logarithmic derivative of the tail, and the logarithmic derivative of its density.
-    const hazard = (ratio * weight * v) / (root * tail);
-    const trend = 1 / v - 2 * a * v - v / Math.expm1(logarithm);
+    const hazard = (ratio * weight * v) / (Math.sqrt(rise) * tail);
+    const trend = 1 / v - 2 * a * v - (v * (1 - rise)) / rise;
     const newton = Math.log(tail / upperTail) / hazard;
     v += newton / (1 + (newton * (trend + hazard)) / 2);
     if (Math.abs(newton) < 3e-6 * v) {

@@ -26,7 +26,7 @@ export function studentTail(a: number, logarithm: number, weight: number, ratio:
   let shape = a;
   let scale = ratio * weight;
   let sum = 0;
-  const root = Math.sqrt(-Math.expm1(-logarithm));
+  const root = shape < leastShape ? Math.sqrt(-Math.expm1(-logarithm)) : 0;
   for (; shape < leastShape; shape += 1) {
     sum += (scale / shape) * root;
     scale *= (x * (shape + 0.5)) / shape;
@@ -49,14 +49,15 @@ function powerSeries(a: number, x: number): number {
 /** The integral times exp(a·L), by the moments ∫ exp(−T(y − L))·y^(2n−½) dy, each from the one before. */
 function expansion(decay: number, logarithm: number, x: number): number {
   const u = decay * logarithm;
+  const inverse = 1 / decay;
   let moment = Math.sqrt(Math.PI / decay) * erfcx(Math.sqrt(u));
   let power = Math.sqrt(logarithm);
   let sum = moment;
   for (let n = 1; n < studentSeries.length; n++) {
     const order = 2 * n - 1.5;
-    moment = (power + order * moment) / decay;
+    moment = (power + order * moment) * inverse;
     power *= logarithm;
-    moment = (power + (order + 1) * moment) / decay;
+    moment = (power + (order + 1) * moment) * inverse;
     power *= logarithm;
     const term = (studentSeries[n] as number) * moment;
     sum += term;
