@@ -1,7 +1,9 @@
+import { resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitepress';
 import { inkStyle } from './look/ink-style.js';
 import { navigation, sidebar } from './look/navigation.js';
+import { searchText } from './look/search-text.js';
 
 const source = fileURLToPath(new URL('../../../src/', import.meta.url));
 
@@ -14,7 +16,9 @@ export default defineConfig({
   lang: 'en-GB',
   base,
   cleanUrls: false,
-  outDir: '../../.cache/site',
+  // A page is loaded when it is asked for: a phone at a bench has other uses for its line.
+  router: { prefetchLinks: false },
+  outDir: process.env.SITE_OUT ? resolve(process.env.SITE_OUT) : '../../.cache/site',
   cacheDir: '../../.cache/vitepress',
   // The notes for contributors belong to the folder, not to the site.
   srcExclude: ['README.md', '.generate/**'],
@@ -28,7 +32,7 @@ export default defineConfig({
     nav: navigation,
     sidebar,
     outline: { level: [2, 3], label: 'On this page' },
-    search: { provider: 'local' },
+    search: { provider: 'local', options: { _render: searchText } },
     docFooter: { prev: 'Before', next: 'After' },
     externalLinkIcon: true,
     footer: {

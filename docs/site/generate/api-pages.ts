@@ -18,11 +18,12 @@ export async function writeApiPages(): Promise<void> {
     entryFileName: 'index',
     hidePageHeader: true,
     hideBreadcrumbs: true,
-    useCodeBlocks: true,
+    useCodeBlocks: false,
     expandObjects: false,
     parametersFormat: 'table',
     interfacePropertiesFormat: 'table',
     sanitizeComments: true,
+    useHTMLAnchors: true,
     logLevel: 'Warn',
   };
   // Everything else is as in typedoc.config.mjs, which typedoc reads by itself.

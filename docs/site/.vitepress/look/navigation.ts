@@ -7,7 +7,7 @@ const site = fileURLToPath(new URL('../../', import.meta.url));
 /** A page that is not there is not linked. */
 function present(items: readonly (readonly [text: string, link: string])[]): DefaultTheme.SidebarItem[] {
   return items
-    .filter(([, link]) => existsSync(`${site}${link.endsWith('/') ? `${link}index` : link}.md`))
+    .filter(([, link]) => existsSync(`${site}${link === '' || link.endsWith('/') ? `${link}index` : link}.md`))
     .map(([text, link]) => ({ text, link: `/${link}` }));
 }
 
