@@ -12,6 +12,7 @@ export * from './units/index.js';
 export * from './waveform/index.js';
 // The catalogue, with a title and the meaning of each symbol, loads from `esu-limits/working`: a calculation has no need of it.
 export {
+  type Caution,
   type Formula,
   type Source,
   type SourceId,

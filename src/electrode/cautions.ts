@@ -1,14 +1,7 @@
-import type { Standing } from '../working/index.js';
-
-/** A caution that is part of a result and is printed with it. */
-export interface ElectrodeCaution {
-  readonly id: string;
-  readonly text: string;
-  readonly standing: Standing;
-}
+import type { Caution } from '../working/index.js';
 
 /** Cautions of every result for a neutral electrode. */
-export const electrodeCautions: readonly ElectrodeCaution[] = [
+export const electrodeCautions: readonly Caution[] = [
   {
     id: 'not-for-a-patient',
     text: 'These are figures of electricity and of a test. They say nothing of a patient: choice, place and use of an electrode are for its maker\u2019s instructions and licensed practice.',

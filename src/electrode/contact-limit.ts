@@ -9,8 +9,8 @@ import {
 } from '../checks/index.js';
 import { formatQuantity } from '../units/index.js';
 import { impedanceOfCapacitanceFormula, partOfImpedanceLimitFormula } from '../working/formulas/electrode.js';
-import { type SourceId, type Standing, type Step, step } from '../working/index.js';
-import { type ElectrodeCaution, electrodeCautions } from './cautions.js';
+import { type Caution, type SourceId, type Standing, type Step, step } from '../working/index.js';
+import { electrodeCautions } from './cautions.js';
 
 /** Limits of the contact impedance of neutral electrodes. */
 export interface ContactLimits {
@@ -62,7 +62,7 @@ export interface ContactFinding {
     readonly unit: 'ohm';
     readonly standardUncertainty?: number;
   };
-  readonly cautions: readonly ElectrodeCaution[];
+  readonly cautions: readonly Caution[];
   readonly warnings: readonly Warning[];
   readonly working: readonly Step[];
 }

@@ -6,8 +6,8 @@ import {
   heatingFactorLeftFormula,
   partOfHeatingFigureFormula,
 } from '../working/formulas/electrode.js';
-import { type Step, step } from '../working/index.js';
-import { type ElectrodeCaution, electrodeCautions } from './cautions.js';
+import { type Caution, type Step, step } from '../working/index.js';
+import { electrodeCautions } from './cautions.js';
 
 /** Activations through a neutral electrode, and the figure that they are compared with. */
 export interface ElectrodeHeatingInput {
@@ -30,7 +30,7 @@ export interface ElectrodeHeating {
   /** Duration of the next activation that reaches the figure, in seconds; absent where no next current was stated. */
   readonly remainingDuration?: number;
   readonly assumptions: readonly string[];
-  readonly cautions: readonly ElectrodeCaution[];
+  readonly cautions: readonly Caution[];
   readonly working: readonly Step[];
 }
 

@@ -6,8 +6,8 @@ import {
   foilCurrentFormula,
   phaseBetweenFoilsFormula,
 } from '../working/formulas/electrode.js';
-import { type Step, step } from '../working/index.js';
-import { type ElectrodeCaution, electrodeCautions } from './cautions.js';
+import { type Caution, type Step, step } from '../working/index.js';
+import { electrodeCautions } from './cautions.js';
 import { type ContactImpedance, contactImpedance, type FoilContact } from './contact-impedance.js';
 import { currentDensity } from './current-density.js';
 
@@ -48,7 +48,7 @@ export interface FoilCurrents {
   /** Larger current over half of the whole: 1 is shared evenly and in phase, 2 is all on one foil. Heat rises with its square. */
   readonly concentration: number;
   readonly assumptions: readonly string[];
-  readonly cautions: readonly ElectrodeCaution[];
+  readonly cautions: readonly Caution[];
   readonly working: readonly Step[];
 }
 

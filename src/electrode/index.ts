@@ -1,4 +1,4 @@
-export { type ElectrodeCaution, electrodeCautions } from './cautions.js';
+export { electrodeCautions } from './cautions.js';
 export { contactAfterLoss } from './contact-after-loss.js';
 export { type ContactImpedance, contactImpedance, type FoilContact } from './contact-impedance.js';
 export {

@@ -1,8 +1,8 @@
 import { requirePositive, type Warning } from '../checks/index.js';
 import { heatingFactor } from '../circuit/index.js';
 import { heatingFactorFormula } from '../working/formulas/circuit-effects.js';
-import { type SourceId, type Standing, type Step, step } from '../working/index.js';
-import { type ElectrodeCaution, electrodeCautions } from './cautions.js';
+import { type Caution, type SourceId, type Standing, type Step, step } from '../working/index.js';
+import { electrodeCautions } from './cautions.js';
 
 /** Figures of the thermal test of a neutral electrode. */
 export interface ThermalTestFigures {
@@ -22,7 +22,7 @@ export interface ThermalTestFigures {
 export interface ThermalTest extends ThermalTestFigures {
   /** Heating factor of the test, in A²·s. */
   readonly heatingFactor: number;
-  readonly cautions: readonly ElectrodeCaution[];
+  readonly cautions: readonly Caution[];
   readonly warnings: readonly Warning[];
   readonly working: readonly Step[];
 }

@@ -3,8 +3,8 @@ import { fail, requireNonNegative, requirePositive, type Warning } from '../chec
 import { explainConversion, type Quantity, requireQuantity } from '../circuit/index.js';
 import type { DegreesOfFreedom, Propagated } from '../uncertainty/index.js';
 import { partOfLimitFormula } from '../working/formulas/leakage.js';
-import { type Step, step } from '../working/index.js';
-import { type LeakageCaution, leakageCautions } from './cautions.js';
+import { type Caution, type Step, step } from '../working/index.js';
+import { leakageCautions } from './cautions.js';
 import { contactCurrentGuidance } from './contact-current.js';
 import { leakageAtNominal } from './leakage-at-nominal.js';
 import { type LeakageInstrument, leakageBudget, type MeasuringResistor } from './leakage-budget.js';
@@ -53,7 +53,7 @@ export interface LeakageFinding {
   /** Leakage over the guidance for contact currents: above 1 it is hazardous to touch, whatever the limit. */
   readonly contact: { readonly occupational: number; readonly public: number };
   /** Always there: a pass is still hazardous to touch. */
-  readonly cautions: readonly LeakageCaution[];
+  readonly cautions: readonly Caution[];
   readonly warnings: readonly Warning[];
   readonly working: readonly Step[];
 }

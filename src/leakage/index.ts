@@ -4,7 +4,7 @@ export {
   type LeakageFinding,
   type LeakageMeasurement,
 } from './assess-leakage.js';
-export { type LeakageCaution, leakageCautions } from './cautions.js';
+export { leakageCautions } from './cautions.js';
 export { type ContactCurrentGuidance, contactCurrentGuidance } from './contact-current.js';
 export { type LeadCapacitance, type LeadOnMetal, leadCapacitance } from './lead-capacitance.js';
 export {

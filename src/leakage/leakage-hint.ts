@@ -1,7 +1,7 @@
 import { atPath, requireNonNegative, requirePositive } from '../checks/index.js';
 import { formatQuantity } from '../units/index.js';
-import type { Step } from '../working/index.js';
-import { type LeakageCaution, leakageCautions } from './cautions.js';
+import type { Caution, Step } from '../working/index.js';
+import { leakageCautions } from './cautions.js';
 import { type LeadCapacitance, type LeadOnMetal, leadCapacitance } from './lead-capacitance.js';
 import { strayFromLeakage } from './stray-from-leakage.js';
 
@@ -46,7 +46,7 @@ export interface LeakageHint {
   /** Bounds of the lead's capacitance, in farads, where its build is stated. */
   readonly leadCapacitance?: { readonly lower: number; readonly upper: number };
   readonly assumptions: readonly string[];
-  readonly cautions: readonly LeakageCaution[];
+  readonly cautions: readonly Caution[];
   readonly working: readonly Step[];
 }
 

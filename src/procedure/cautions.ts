@@ -1,11 +1,4 @@
-import type { Standing } from '../working/index.js';
-
-/** A caution that travels with a plan and is printed with it. */
-export interface Caution {
-  readonly id: string;
-  readonly text: string;
-  readonly standing: Standing;
-}
+import type { Caution } from '../working/index.js';
 
 /** Cautions that the trade publishes for people who test such equipment. The maker's come first. */
 export const cautions: readonly Caution[] = [

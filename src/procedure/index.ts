@@ -1,6 +1,6 @@
 export { assessReadings } from './assess-readings.js';
 export type * from './bench.js';
-export { type Caution, cautions } from './cautions.js';
+export { cautions } from './cautions.js';
 export { benchFaults, specificationFaults } from './check-specification.js';
 export { usualTestLoads } from './choose-points.js';
 export {
