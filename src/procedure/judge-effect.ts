@@ -32,6 +32,7 @@ export function loadWithStrays(load: BenchLoad, reads: Quantity, effect: BenchEf
 }
 
 function percent(fraction: number): string {
+  if (Math.abs(fraction) < 1e-4) return 'less than 0.01 %';
   const text = `${Number((Math.abs(fraction) * 100).toPrecision(2))} %`;
   return `${fraction < 0 ? '\u2212' : '+'}${text}`;
 }
