@@ -29,7 +29,12 @@ import {
   specificationForm,
   withRule,
 } from '../../docs/site/.vitepress/theme/worksheet/state/specification-form.js';
-import { bandText, faultSentence, marginText } from '../../docs/site/.vitepress/theme/worksheet/state/texts.js';
+import {
+  bandText,
+  faultSentence,
+  marginText,
+  shortText,
+} from '../../docs/site/.vitepress/theme/worksheet/state/texts.js';
 
 const example = (name: string): unknown => JSON.parse(readFileSync(`examples/workshop/${name}.json`, 'utf8'));
 const documents = [
@@ -189,6 +194,15 @@ describe('texts', () => {
       '+100 %',
       '+101 %',
       '−150 %',
+    ]);
+  });
+
+  it('shows a value as it is, and rounds only what has more digits', () => {
+    expect([100, 10, 0.6066300355, 1500].map((ohms) => shortText(ohms, 'ohm'))).toEqual([
+      '100 Ω',
+      '10 Ω',
+      '606.6 mΩ',
+      '1.5 kΩ',
     ]);
   });
 

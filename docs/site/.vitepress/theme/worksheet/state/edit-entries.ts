@@ -51,7 +51,14 @@ export type ChallengePlace = Pick<TypedChallenge, 'challenge' | 'set' | 'phase'>
 /** What was typed of a challenge. */
 export function challengeAt(entries: Entries, place: ChallengePlace): TypedChallenge {
   const { challenge, set, phase } = place;
-  const blank = { challenge, ...(set === undefined ? {} : { set }), phase, alarm: '', responseTime: '', note: '' } as const;
+  const blank = {
+    challenge,
+    ...(set === undefined ? {} : { set }),
+    phase,
+    alarm: '',
+    responseTime: '',
+    note: '',
+  } as const;
   return entries.challenges.find((row) => isOf(row, place)) ?? blank;
 }
 

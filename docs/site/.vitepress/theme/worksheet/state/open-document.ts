@@ -17,7 +17,8 @@ export interface Opened {
  * specification or a bench is taken as it is written, with its units; a CSV sheet waits to be looked at.
  */
 export function openDocument(text: string, entries: Entries, plan: Plan | undefined): Opened {
-  if (!/^\ufeff?\s*[{[]/.test(text)) return { entries: { ...entries, csv: text }, what: 'sheet of readings', faults: [] };
+  if (!/^\ufeff?\s*[{[]/.test(text))
+    return { entries: { ...entries, csv: text }, what: 'sheet of readings', faults: [] };
   const result = safeReadDocument(text);
   if (!result.ok) return { what: '', faults: result.faults };
   const document = result.value;

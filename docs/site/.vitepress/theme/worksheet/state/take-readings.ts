@@ -16,7 +16,10 @@ export function takeReadings(entries: Entries, readings: Readings, plan: Plan | 
       ...place,
       repeat: taken.filter((other) => isSame(other, place)).length,
       reading: formatQuantity(reading.value, quantityUnits[reading.quantity]),
-      display: reading.display === undefined ? '' : formatQuantity(reading.display.value, quantityUnits[reading.display.quantity]),
+      display:
+        reading.display === undefined
+          ? ''
+          : formatQuantity(reading.display.value, quantityUnits[reading.display.quantity]),
       peakVoltage: reading.peakVoltage === undefined ? '' : formatQuantity(reading.peakVoltage, 'V'),
       modeUnchanged: reading.modeUnchanged === undefined ? '' : reading.modeUnchanged ? 'yes' : 'no',
       note: reading.note ?? '',

@@ -26,8 +26,10 @@ export function bandText(band: Band, unit: 'W' | 'A' | 'V' | 'ohm' | 's'): strin
   return band.lower === undefined && band.upper === undefined ? noLimits : formatBand(band, unit);
 }
 
-/** A value to four significant digits. */
+/** A value as it is where four digits suffice for it, else rounded to four significant digits. */
 export function shortText(value: number, unit: 'W' | 'A' | 'V' | 'ohm' | 's'): string {
+  const exact = formatQuantity(value, unit);
+  if (exact.replace(/\D/g, '').length <= 4) return exact;
   return formatQuantity(value, unit, { digits: 4, rounding: 'nearest' });
 }
 
