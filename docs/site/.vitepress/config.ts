@@ -27,7 +27,7 @@ export default defineConfig({
     ['meta', { name: 'referrer', content: 'no-referrer' }],
     ['style', {}, inkStyle()],
   ],
-  markdown: { math: true, theme: { light: 'github-light-high-contrast', dark: 'github-dark' } },
+  markdown: { math: true, theme: { light: 'github-light-high-contrast', dark: 'github-dark-high-contrast' } },
   themeConfig: {
     nav: navigation,
     sidebar,
