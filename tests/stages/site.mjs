@@ -1,6 +1,7 @@
 // The documentation site, built for a sub-path, with its links and in a real browser.
 import { linkFaults } from '../site/links.mjs';
 import { visitSite } from '../site/pages.mjs';
+import { tryWorksheet } from '../site/worksheet-steps.mjs';
 import { command, StageFailure } from './stage.mjs';
 
 const base = '/sub/path/';
@@ -16,6 +17,9 @@ export async function runSite(tally, { chromium, remedy }) {
   const browser = 'site: pages in a browser';
   if (chromium) await tally.stage(browser, () => visitSite(folder, base, chromium));
   else tally.skip(browser, remedy);
+  const worksheet = 'site: worksheet in a browser';
+  if (chromium) await tally.stage(worksheet, () => tryWorksheet(folder, base, chromium));
+  else tally.skip(worksheet, remedy);
 }
 
 async function checkLinks() {
