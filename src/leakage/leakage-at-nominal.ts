@@ -109,7 +109,7 @@ function throughAnything(I: number, R: number, R_N: number, warnings: readonly W
 function deviationWarning(R: number, R_N: number): Warning[] {
   // A part in 1e12 of room, so that 206 Ω counts as 3 % of 200 Ω.
   if (Math.abs(R - R_N) <= permittedDeviation * R_N * (1 + 1e-12)) return [];
-  const message = `The measuring resistor of ${formatQuantity(R, 'ohm', { digits: 6, rounding: 'nearest' })} is more than 3 % from ${formatQuantity(R_N, 'ohm', { digits: 6, rounding: 'nearest' })} (3 % from memory: check your copy of the standard).`;
+  const message = `The measuring resistor of ${formatQuantity(Number(R.toPrecision(6)), 'ohm')} is more than 3 % from ${formatQuantity(Number(R_N.toPrecision(6)), 'ohm')} (3 % from memory: check your copy of the standard).`;
   return [{ code: 'resistor-off-nominal', message }];
 }
 
