@@ -228,6 +228,10 @@ export const codeList = {
     cause: 'A rise over a baseline can be challenged at fewer than three baselines.',
     remedy: 'Use a box with more values between the limits of the monitor.',
   },
+  'sweep-step-alone': {
+    cause: 'A step of a sweep goes against its direction and has no other after it.',
+    remedy: 'Write the steps down in the order in which they were set; repeat a sweep whole.',
+  },
   'sweep-left-out': {
     cause: 'A sweep to the upper limit of a monitor would be ended by its rule of a rise.',
     remedy: 'Use a box with smaller steps about the limit, so that the sweep can begin nearer to it.',

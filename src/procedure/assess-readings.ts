@@ -71,6 +71,7 @@ export function assessReadings(plan: Plan, readings: Readings): Findings {
   const rules = states.flatMap((state) =>
     plan.rules.map((rule) => assessRule(plan, rule, outputOf(rule.output), state)),
   );
+  const unverified = (plan.monitorThresholds?.thresholds ?? []).filter(({ status }) => status === 'not-verifiable');
   const warnings = findingWarnings(plan, extra, monitor.extra, challenges.extra, interrupted);
   const summary = (phase: Phase): Summary =>
     summarise(
@@ -80,6 +81,7 @@ export function assessReadings(plan: Plan, readings: Readings): Findings {
       monitor.rows.filter((row) => row.phase === phase),
       challenges.rows.filter((row) => row.phase === phase),
       challenges.trips.filter((trip) => trip.phase === phase).flatMap((trip) => trip.rows),
+      unverified.length,
     );
   return {
     schema: 'esu-limits/findings',

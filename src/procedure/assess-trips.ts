@@ -1,4 +1,5 @@
 import type { Band } from '../band/index.js';
+import type { Warning } from '../checks/index.js';
 import { type MonitorSweep, type TripPoint, tripPoints } from '../monitor/index.js';
 import { formatBand, formatQuantity } from '../units/index.js';
 import type { TripFinding, TripFindings, Verdict } from './findings.js';
@@ -13,18 +14,28 @@ export function assessTrips(plan: Plan, readings: readonly ChallengeReading[], p
   const planned = plan.monitorThresholds?.challenges ?? [];
   if (stated === undefined || box === undefined) return undefined;
   const model = monitorAtBench(stated, plan.bench);
+  const leftOut: Warning[] = [];
   const sweeps = planned.flatMap((challenge): MonitorSweep[] => {
     if (challenge.kind !== 'sweep') return [];
     const rows = readings.filter((row) => row.challenge === challenge.number && row.set !== undefined);
-    if (rows.length < 2) return [];
-    const responseTime = rows.find((row) => row.responseTime !== undefined)?.responseTime;
-    return [
-      {
-        steps: rows.map(({ set, alarm }) => ({ set: set as number, alarm })),
-        ...(challenge.baseline === undefined ? {} : { baseline: challenge.baseline }),
-        ...(responseTime === undefined ? {} : { responseTime }),
-      },
-    ];
+    return runsOf(rows, challenge.direction).flatMap((run): MonitorSweep[] => {
+      if (run.length < 2) {
+        const [only] = run as [ChallengeReading];
+        leftOut.push({
+          code: 'sweep-step-alone',
+          message: `Challenge ${challenge.number}: the step at ${formatQuantity(only.set as number, 'ohm')} stands alone in its direction, and tells no trip point.`,
+        });
+        return [];
+      }
+      const responseTime = run.find((row) => row.responseTime !== undefined)?.responseTime;
+      return [
+        {
+          steps: run.map(({ set, alarm }) => ({ set: set as number, alarm })),
+          ...(challenge.baseline === undefined ? {} : { baseline: challenge.baseline }),
+          ...(responseTime === undefined ? {} : { responseTime }),
+        },
+      ];
+    });
   });
   if (sweeps.length === 0) return undefined;
   const found = tripPoints(sweeps, { monitor: model, accuracy: box.accuracy });
@@ -40,6 +51,19 @@ export function assessTrips(plan: Plan, readings: readonly ChallengeReading[], p
         verdict: outcome === 'outside' ? 'fail' : 'not judged',
         isStated: outcome !== 'not-stated',
         message: `${finding === 'never-trips' ? 'No alarm' : 'No release'} up to ${formatQuantity(last, 'ohm')}.`,
+      }),
+    ),
+    ...found.hysteresis.map(
+      ({ limit, baseline, value, standardUncertainty, stated: maker }): TripFinding => ({
+        phase,
+        what: `hysteresis ${nameOf(limit, baseline)}${maker === null ? '' : `, stated ${ohms(maker)}`}`,
+        unit: 'ohm',
+        value,
+        expandedUncertainty: found.coverageFactor * standardUncertainty,
+        limits: {},
+        verdict: 'not judged',
+        isStated: false,
+        message: `${ohms(value)}; the sheet states no limits.`,
       }),
     ),
     ...(response === null
@@ -60,7 +84,21 @@ export function assessTrips(plan: Plan, readings: readonly ChallengeReading[], p
           } as const,
         ]),
   ];
-  return { phase, sweeps, rows, hysteresis: found.hysteresis, warnings, working };
+  return { phase, sweeps, rows, hysteresis: found.hysteresis, warnings: [...leftOut, ...warnings], working };
+}
+
+/** The rows of a sweep that was made several times: one run for each, begun where the set values turn back. */
+function runsOf(rows: readonly ChallengeReading[], direction: 'up' | 'down'): readonly (readonly ChallengeReading[])[] {
+  const runs: ChallengeReading[][] = [];
+  let before: number | undefined;
+  for (const row of rows) {
+    const set = row.set as number;
+    const goesOn = before !== undefined && (direction === 'up' ? set > before : set < before);
+    if (goesOn) (runs.at(-1) as ChallengeReading[]).push(row);
+    else runs.push([row]);
+    before = set;
+  }
+  return runs;
 }
 
 function pointRow(point: TripPoint, phase: Phase): TripFinding {

@@ -21,14 +21,20 @@ export function judgeEffect(
   const what = `Strays of load and leads change the ${reads} that is read by ${change}; the generator sees ${impedance.toPrecision(4)} ohm at ${degrees}.`;
   const done = applied
     ? 'Expected value and limits are corrected for it.'
-    : `That is less than ${percent(negligible).replace('+', '')} of the distance to the nearer limit: not corrected, but in the budget.`;
+    : sides.length === 0
+      ? 'Without limits to compare it with, nothing is corrected.'
+      : `That is less than ${percent(negligible).replace('+', '')} of the distance to the nearer limit: not corrected; a budget takes it in.`;
   return { ratios, impedance, phase, applied, statement: `${what} ${done}` };
 }
 
-/** The load as the budget takes it: an effect that is not corrected for counts as a limit of error. */
-export function loadWithStrays(load: BenchLoad, reads: Quantity, effect: BenchEffect | undefined): BenchLoad {
-  if (effect === undefined || effect.applied || load.strays !== undefined) return load;
-  return { ...load, strays: Math.min(1, Math.abs(effect.ratios[reads] - 1)) };
+/** What an effect that is not corrected for adds to the budget of a reading; a load that states its strays covers it. */
+export function uncorrectedEffect(
+  load: BenchLoad,
+  reads: Quantity,
+  effect: BenchEffect | undefined,
+): { readonly effect?: number } {
+  if (effect === undefined || effect.applied || load.strays !== undefined) return {};
+  return { effect: Math.min(1, Math.abs(effect.ratios[reads] - 1)) };
 }
 
 function percent(fraction: number): string {

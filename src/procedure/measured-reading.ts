@@ -4,7 +4,7 @@ import { type Conformance, conformanceProbability } from '../decision/index.js';
 import { type ExpandedUncertainty, expandedUncertainty } from '../uncertainty/index.js';
 import type { PlanDecisionRule } from './decision-rule.js';
 import { acceptanceOf, type JudgedValue } from './judge.js';
-import { loadWithStrays } from './judge-effect.js';
+import { uncorrectedEffect } from './judge-effect.js';
 import type { Plan, PlanPoint } from './plan.js';
 import { pointAcceptance } from './point-acceptance.js';
 import { budgetAt, expand } from './point-measurement.js';
@@ -54,8 +54,10 @@ function benchUncertainty(
   const load = bench.loads.find(({ id }) => id === pointLoad?.id);
   if (range === undefined || measurement === undefined || load === undefined) return undefined;
   const slope = { slope: measurement.slope, published: true };
-  const strayed = loadWithStrays(load, reads, effect);
-  const budget = budgetAt({ bench, output, load: strayed, reads, range, slope }, value);
+  const budget = budgetAt(
+    { bench, output, load, reads, range, slope, ...uncorrectedEffect(load, reads, effect) },
+    value,
+  );
   return budget === undefined ? undefined : expand(budget);
 }
 

@@ -1,3 +1,4 @@
+import { roundBand } from '../band/index.js';
 import { atPath, type Warning } from '../checks/index.js';
 import type { Quantity } from '../circuit/index.js';
 import { assessLeakage, type LeakageMeasurement, leakageArrangements, leakageLimit } from '../leakage/index.js';
@@ -94,7 +95,8 @@ function planOne(test: LeakageTest, number: number, output: Output, bench: Bench
       ? {}
       : { highestAccepted: roundedDown(readingFor(measuring, acceptedCurrent), range.resolution) }),
     warnings: [...warnings, ...(accepted === undefined ? [unknown] : accepted.warnings)],
-    working: [...working, ...(accepted?.working ?? [])],
+    // Turned round, the steps from the highest reading lead to the limit.
+    working: [...assessLeakage(measurementOf(measuring, highest)).working, ...(accepted?.working ?? [])],
   };
 }
 
@@ -169,10 +171,7 @@ function quantityOf({ instrument }: Bench): Quantity {
   return quantities.includes('current') ? 'current' : (quantities[0] as Quantity);
 }
 
-/** Down to a step of the display; a value within 1e-12 of a step counts as on it. */
+/** Down to a step of the display, as every upper limit is. */
 function roundedDown(value: number, resolution: number): number {
-  const steps = value / resolution;
-  const nearest = Math.round(steps);
-  const whole = Math.abs(steps - nearest) <= 1e-12 * Math.abs(steps) ? nearest : Math.floor(steps);
-  return Number((whole * resolution).toPrecision(15));
+  return roundBand({ upper: value }, resolution).upper as number;
 }

@@ -17,7 +17,7 @@ import { type CurveSlope, curveSlope } from './curve-slope.js';
 import { type ExpectedAtPoint, expectedAtPoint } from './expected-at-point.js';
 import { checkFeasibility, chooseRange, ranges } from './feasibility.js';
 import { heatedActivation } from './heated-activation.js';
-import { judgeEffect, loadWithStrays } from './judge-effect.js';
+import { judgeEffect, uncorrectedEffect } from './judge-effect.js';
 import type { OutputModel } from './output-model.js';
 import type { Activation, BenchEffect, Expected, PlanOptions, PlanPoint, PointLoad } from './plan.js';
 import { type PointLimits, pointLimits } from './point-limits.js';
@@ -191,10 +191,11 @@ export function planPoint(wanted: WantedPoint, model: OutputModel, context: Poin
     const conditions = {
       bench,
       output,
-      load: loadWithStrays(load, reads, effect),
+      load,
       reads,
       range: chosenRange,
       slope: slopeHere(),
+      ...uncorrectedEffect(load, reads, effect),
     };
     return pointMeasurement(conditions, nominal, limits.limits, context.options.decisionRule);
   }
@@ -279,10 +280,12 @@ function withEffect(values: Expected, { ratios }: BenchEffect): Expected {
   };
 }
 
-function effectSteps({ current, voltage }: Expected, { ratios }: BenchEffect): Step[] {
+function effectSteps({ current, voltage, peakVoltage: V, peakCurrent: I }: Expected, { ratios }: BenchEffect): Step[] {
   return [
     correctedValue('expected current with the strays', ratios.current, current, 'A'),
     correctedValue('expected voltage with the strays', ratios.voltage, voltage, 'V'),
+    ...(V === undefined ? [] : [correctedValue('expected peak voltage with the strays', ratios.voltage, V, 'V')]),
+    ...(I === undefined ? [] : [correctedValue('expected peak current with the strays', ratios.current, I, 'A')]),
   ];
 }
 
@@ -329,7 +332,8 @@ function worstCase(
   const ideal = effect?.applied === true ? reading / effect.ratios[reads] : reading;
   const power = convertBand({ upper: ideal }, { from: reads, to: 'power', load }).upper as number;
   if (output.crestFactor === undefined) return { reading, power };
-  return { reading, power, peakVoltage: peakVoltage({ power, load, crestFactor: output.crestFactor }) };
+  const ratio = effect?.applied === true ? effect.ratios.voltage : 1;
+  return { reading, power, peakVoltage: ratio * peakVoltage({ power, load, crestFactor: output.crestFactor }) };
 }
 
 function peakWarnings(

@@ -27,6 +27,8 @@ export interface MeasurementConditions {
   readonly reads: Quantity;
   readonly range: { readonly maximum: number; readonly resolution: number };
   readonly slope: CurveSlope;
+  /** What strays do to the reading, where the plan does not correct for it. */
+  readonly effect?: number;
 }
 
 /** The measurement of a point, and what comes with its acceptance limits. */
@@ -38,7 +40,7 @@ export interface MeasuredPoint {
 
 /** Budget of any reading at a point; undefined where the bench states no accuracy for the quantity. */
 export function budgetAt(conditions: MeasurementConditions, reading: number): ReadingBudget | undefined {
-  const { bench, output, load, reads, range, slope } = conditions;
+  const { bench, output, load, reads, range, slope, effect } = conditions;
   const accuracy = bench.instrument.reads.find((f) => f.quantity === reads)?.accuracy;
   if (accuracy === undefined) return undefined;
   const input: ReadingBudgetInput = {
@@ -47,6 +49,7 @@ export function budgetAt(conditions: MeasurementConditions, reading: number): Re
     range,
     accuracy,
     slope: slope.slope,
+    ...(effect === undefined ? {} : { effect }),
     load: {
       resistance: load.resistance,
       ...(load.tolerance === undefined ? {} : { tolerance: load.tolerance }),

@@ -17,6 +17,7 @@ export function summarise(
   monitor: readonly MonitorFinding[],
   challenges: readonly ChallengeFinding[],
   trips: readonly TripFinding[],
+  unverified: number,
 ): Summary {
   // A release point, or a time, for which the sheet states no limits is only told.
   const stated = trips.filter((row) => row.isStated);
@@ -28,12 +29,13 @@ export function summarise(
   const fail = of('fail');
   // A point for which no limit exists is not judged and leaves nothing open.
   const withoutLimits = points.filter((row) => row.reason === 'no-limits').length;
-  const open = of('not judged') - withoutLimits;
+  // A threshold that the box cannot verify passes with nobody.
+  const open = of('not judged') + unverified - withoutLimits;
   return {
     verdict: fail > 0 ? 'fail' : open > 0 || of('pass') === 0 ? 'incomplete' : 'pass',
     pass: of('pass'),
     fail,
-    notJudged: of('not judged'),
+    notJudged: of('not judged') + unverified,
     closeToLimit: [...points, ...leakage].filter((row) => row.reason === 'close-to-limit').length,
   };
 }

@@ -92,15 +92,14 @@ describe('the effect of strays at a point', () => {
     const point = pointOf(output, accurate(small));
     expect(point.effect?.applied).toBe(false);
     expect(point.limits).toEqual(pointOf(output, plainBench).limits);
-    expect(point.effect?.statement).toMatch(/not corrected, but in the budget/);
-    const strays = point.measurement?.budget.contributions.find(({ name }) => name === 'strays');
-    expect(strays?.standardUncertainty).toBeCloseTo(
-      Math.abs((point.effect?.ratios.current ?? 0) - 1) / Math.sqrt(3),
-      12,
-    );
+    expect(point.effect?.statement).toMatch(/not corrected; a budget takes it in/);
+    const strays = point.measurement?.budget.contributions.find(({ name }) => name === 'effect');
+    // The whole of it, however the load enters: it is an error of the reading.
+    const relative = Math.abs((point.effect?.ratios.current ?? 0) - 1);
+    expect(strays?.contribution).toBeCloseTo((relative * (point.nominal as number)) / Math.sqrt(3), 12);
     const forced = pointOf(output, accurate(small), { negligibleEffect: 0 });
     expect(forced.effect?.applied).toBe(true);
-    expect(forced.measurement?.budget.contributions.some(({ name }) => name === 'strays')).toBe(false);
+    expect(forced.measurement?.budget.contributions.some(({ name }) => name === 'effect')).toBe(false);
   });
 
   it('corrects expected values and limits where it counts, inward still', () => {
@@ -120,6 +119,21 @@ describe('the effect of strays at a point', () => {
     expect(point.working.map((step) => step.formula)).toEqual(
       expect.arrayContaining(['source-current-ratio', 'reading-ratio-current', 'corrected-for-strays']),
     );
+  });
+
+  it('shows in the peaks, their steps and what the bench must stand', () => {
+    const ideal = pointOf(output, plainBench);
+    const point = pointOf(output, benchWith({ parallelCapacitance: 300e-12, seriesInductance: 60e-6 }));
+    const ratio = point.effect?.ratios.voltage as number;
+    expect(point.effect?.applied).toBe(true);
+    expect(Math.abs(ratio - 1)).toBeGreaterThan(0.005);
+    expect(point.expected?.peakVoltage).toBeCloseTo((ideal.expected?.peakVoltage as number) * ratio, 9);
+    const last = point.working.find(({ label }) => label === 'expected peak voltage with the strays');
+    expect(last?.value).toBe(point.expected?.peakVoltage);
+    const peakOf = ({ feasibility }: PlanPoint) =>
+      feasibility.find(({ check }) => check === 'instrument peak voltage')?.value;
+    const atLimit = (1.6 * 400 * (point.limits.upper as number)) / (point.effect?.ratios.current as number);
+    expect(peakOf(point)).toBeCloseTo(atLimit * ratio, 8);
   });
 
   it('is taken off again where a reading becomes a power, a display or another quantity', () => {

@@ -165,6 +165,34 @@ describe('challenges that were made', () => {
     expect(final.verdict).toBe('pass');
   });
 
+  it('may be swept several times: each run counts, and a step against the direction is said', () => {
+    const twice = [...played(10, 150), ...played(10, 149).filter(({ set }) => set !== undefined)];
+    const { monitorTrips } = assessReadings(plan, readingsWith(twice));
+    const sweeps = challenges.filter(({ kind }) => kind === 'sweep').length;
+    expect(monitorTrips[0]?.sweeps).toHaveLength(2 * sweeps);
+    expect(monitorTrips[0]?.rows.some(({ what }) => what.startsWith('hysteresis of the upper limit'))).toBe(true);
+    const up = numberOf((c) => c.kind === 'sweep' && c.direction === 'up' && c.limit === 'upper');
+    const slip: ChallengeReading = { challenge: up, set: 100, alarm: false, phase: 'as-found' };
+    const { warnings } = assessReadings(plan, readingsWith([...played(10, 150), slip])).monitorTrips[0] ?? {
+      warnings: [],
+    };
+    expect(warnings.map(({ code }) => code)).toEqual(['sweep-step-alone']);
+  });
+
+  it('leave open what the box cannot verify', () => {
+    const coarse = planVerification(specification, {
+      ...bench,
+      resistanceBox: { values: [0, 20, 50, 100], accuracy: { relative: 0.01 } },
+    });
+    const missing = coarse.monitorThresholds?.thresholds.filter(({ status }) => status === 'not-verifiable') ?? [];
+    expect(missing.length).toBeGreaterThan(0);
+    const { final } = assessReadings(
+      coarse,
+      readingsWith(played(10, 150, undefined, coarse).filter(({ set }) => set === undefined)),
+    );
+    expect(final).toMatchObject({ verdict: 'incomplete', fail: 0, notJudged: missing.length });
+  });
+
   it('of another plan are listed', () => {
     const { extraChallenges, warnings } = assessReadings(
       plan,

@@ -1,6 +1,7 @@
-import { requireFinite } from '../../checks/index.js';
+import { requireFinite, requireFraction } from '../../checks/index.js';
 import { type Quantity, quantityUnits } from '../../circuit/index.js';
 import type { Values } from '../differentiation/model.js';
+import { rectangularInput } from '../inputs/rectangular-input.js';
 import { type Propagated, propagate } from '../propagate.js';
 import type { UncertainInput } from '../uncertain-input.js';
 import type { AccuracyStatement, ReadingConditions } from './accuracy-statement.js';
@@ -19,6 +20,8 @@ export interface ReadingBudgetInput extends ReadingConditions {
    * 1 in a stretch of constant current, 0 of constant power, −1 of constant voltage.
    */
   readonly slope: number;
+  /** Relative limits of what strays of load and leads do to the reading itself, where nothing is corrected for; 0 unless stated. */
+  readonly effect?: number;
 }
 
 /** Budget of a reading, and how the load enters it. */
@@ -54,7 +57,12 @@ export function readingBudget(input: ReadingBudgetInput): ReadingBudget {
   const { reads, accuracy, load, slope, reading } = input;
   requireFinite(slope, 'slope');
   const exponent = reads === 'current' ? (slope - 1) / 2 : reads === 'voltage' ? (slope + 1) / 2 : slope;
-  const errors = readingErrors(accuracy, input, quantityUnits[reads]);
+  const unit = quantityUnits[reads];
+  const errors: Record<string, UncertainInput> = { ...readingErrors(accuracy, input, unit) };
+  if (input.effect !== undefined) {
+    const halfWidth = requireFraction(input.effect, 'effect') * reading;
+    errors['effect'] = rectangularInput({ value: 0, halfWidth }, { description: 'strays of load and leads', unit });
+  }
   const ofLoad = loadErrors(load);
   const readingNames = Object.keys(errors);
   const loadNames = Object.keys(ofLoad);
