@@ -27,17 +27,3 @@ export function divide(a: Complex, b: Complex): Complex {
   const scale = b.re * ratio + b.im;
   return { re: (a.re * ratio + a.im) / scale, im: (a.im * ratio - a.re) / scale };
 }
-
-/** The root of positive real part. */
-export function squareRoot(a: Complex): Complex {
-  const size = Math.hypot(a.re, a.im);
-  if (size === 0) return a;
-  const larger = Math.sqrt((size + Math.abs(a.re)) / 2);
-  const smaller = a.im / (2 * larger);
-  if (a.re >= 0) return { re: larger, im: smaller };
-  return { re: Math.abs(smaller), im: a.im < 0 ? -larger : larger };
-}
-
-export function magnitude(a: Complex): number {
-  return Math.hypot(a.re, a.im);
-}

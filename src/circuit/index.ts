@@ -13,6 +13,11 @@ export { type ActivationQuestion, type PermittedActivation, permittedActivation 
 export { type PauseQuestion, type RequiredPause, requiredPause } from './heat/required-pause.js';
 export { type ResistanceDrift, resistanceAtTemperature } from './heat/resistance-at-temperature.js';
 export { type CoaxialConductors, coaxialLine } from './leads/coaxial-line.js';
+export { explainCoaxialLine } from './leads/explain-coaxial-line.js';
+export type { ExplainedLine } from './leads/explain-line.js';
+export { type ExplainedLeads, explainLoadThroughLeads } from './leads/explain-load-through-leads.js';
+export { type ExplainedInductance, explainStraightWireInductance } from './leads/explain-straight-wire-inductance.js';
+export { explainTwoWireLine } from './leads/explain-two-wire-line.js';
 export type { LineConstants } from './leads/line.js';
 export {
   type Leads,

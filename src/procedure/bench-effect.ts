@@ -1,10 +1,10 @@
 import {
-  coaxialLine,
+  explainCoaxialLine,
+  explainLoadThroughLeads,
+  explainTwoWireLine,
   type Leads,
   loadImpedance,
-  loadThroughLeads,
   type Quantity,
-  twoWireLine,
 } from '../circuit/index.js';
 import type { Step } from '../working/index.js';
 import type { Bench, BenchLoad, Lead, LeadGeometry } from './bench.js';
@@ -38,7 +38,7 @@ export function benchEffect(
     ...(load.parallelCapacitance === undefined ? {} : { parallelCapacitance: load.parallelCapacitance }),
   };
   const own = loadImpedance({ ...strays, frequency });
-  const seen = leads === undefined ? undefined : loadThroughLeads({ load: strays, leads, frequency });
+  const seen = leads === undefined ? undefined : explainLoadThroughLeads({ load: strays, leads, frequency });
   const near = seen ?? { ...own, voltageRatio: 1, currentRatio: 1 };
   const s = Math.max(-1, Math.min(1, slope().slope));
   const source = sourceCurrentRatio({ Z: near.impedance, R, s, phi: near.phase });
@@ -56,23 +56,29 @@ export function benchEffect(
     ratios: { power: steps.power.value, current: steps.current.value, voltage: steps.voltage.value },
     impedance: near.impedance,
     phase: near.phase,
-    working: [...(seen === undefined ? own.working : []), source, steps.power, steps.current, steps.voltage],
+    working: [...(leads?.working ?? []), ...(seen ?? own).working, source, steps.power, steps.current, steps.voltage],
   };
 }
 
-/** Constants of a pair of leads; undefined where its build is not stated. */
-function leadsOf({ length, geometry }: Lead): Leads | undefined {
+/** A pair of leads with the steps of its constants; undefined where its build is not stated. */
+function leadsOf({ length, geometry }: Lead): (Leads & ConstantsOfLeads) | undefined {
   if (length === undefined || geometry === undefined) return undefined;
   return { length, ...constantsOf(geometry) };
 }
 
-function constantsOf(geometry: LeadGeometry): { inductance: number; capacitance: number } {
+interface ConstantsOfLeads {
+  readonly inductance: number;
+  readonly capacitance: number;
+  readonly working: readonly Step[];
+}
+
+function constantsOf(geometry: LeadGeometry): ConstantsOfLeads {
   switch (geometry.kind) {
     case 'two-wire':
-      return twoWireLine(geometry);
+      return explainTwoWireLine(geometry);
     case 'coaxial':
-      return coaxialLine(geometry);
+      return explainCoaxialLine(geometry);
     case 'constants':
-      return geometry;
+      return { ...geometry, working: [] };
   }
 }

@@ -5,6 +5,7 @@ import * as circuitEffectsFormulas from './formulas/circuit-effects.js';
 import * as curveFormulas from './formulas/curve.js';
 import * as decisionFormulas from './formulas/decision.js';
 import * as electrodeFormulas from './formulas/electrode.js';
+import * as leadsFormulas from './formulas/leads.js';
 import * as leakageFormulas from './formulas/leakage.js';
 import * as monitorFormulas from './formulas/monitor.js';
 import * as procedureFormulas from './formulas/procedure.js';
@@ -15,6 +16,7 @@ import { circuitEffectsProse } from './prose/circuit-effects.js';
 import { curveProse } from './prose/curve.js';
 import { decisionProse } from './prose/decision.js';
 import { electrodeProse } from './prose/electrode.js';
+import { leadsProse } from './prose/leads.js';
 import { leakageProse } from './prose/leakage.js';
 import { monitorProse } from './prose/monitor.js';
 import { procedureProse } from './prose/procedure.js';
@@ -48,6 +50,7 @@ export const catalogue: readonly CatalogueEntry[] = /* @__PURE__ */ (() => [
   ...entriesOf('band', bandFormulas, bandProse),
   ...entriesOf('curve', curveFormulas, curveProse),
   ...entriesOf('circuit', circuitEffectsFormulas, circuitEffectsProse),
+  ...entriesOf('circuit', leadsFormulas, leadsProse),
   ...entriesOf('waveform', waveformFormulas, waveformProse),
   ...entriesOf('decision', decisionFormulas, decisionProse),
   ...entriesOf('leakage', leakageFormulas, leakageProse),

@@ -22,8 +22,10 @@ export type UnitName =
   | 'A/m^2'
   | 'W/ohm'
   | 'ohm m'
+  | 'ohm/m'
   | 'H/m'
   | 'F/m'
+  | 'm/s'
   | 'K/W'
   | '1/K'
   | 'any';

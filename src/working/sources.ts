@@ -60,6 +60,12 @@ export const sources = {
       'E. B. Rosa, The self and mutual inductances of linear conductors, Bulletin of the Bureau of Standards 4 (1908)',
     standing: 'secondary',
   },
+  'line-equations': {
+    title:
+      'Equations of a line of two conductors, V = cosh(\u03b3l)\u00b7V\u2082 + Z\u2080\u00b7sinh(\u03b3l)\u00b7I\u2082',
+    standing: 'derived',
+    note: 'For a sine. Held against the same equations at 40 digits.',
+  },
   'newton-cooling': {
     title: "Newton's law of cooling, with one thermal resistance and one time constant",
     standing: 'derived',

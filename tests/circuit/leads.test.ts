@@ -3,6 +3,10 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   coaxialLine,
+  explainCoaxialLine,
+  explainLoadThroughLeads,
+  explainStraightWireInductance,
+  explainTwoWireLine,
   type LoadThroughLeads,
   loadImpedance,
   loadThroughLeads,
@@ -12,6 +16,8 @@ import {
   straightWireInductance,
   twoWireLine,
 } from '../../src/circuit/index.js';
+import { recompute } from '../../src/model/index.js';
+import type { Step } from '../../src/working/index.js';
 import { faultOf } from '../band/fault-of.js';
 import { frequency, load, valueBetween } from '../generators.js';
 
@@ -62,6 +68,39 @@ describe('wires and lines', () => {
     );
   });
 
+  it('a line, a cable and a wire carry the steps of their constants', () => {
+    fc.assert(
+      fc.property(valueBetween(1.0001, 1000), valueBetween(1, 10), (ratio, relativePermittivity) => {
+        const wires = { spacing: ratio * 1e-3, diameter: 1e-3, relativePermittivity };
+        const cable = { innerDiameter: 1e-3, outerDiameter: ratio * 1e-3, relativePermittivity };
+        for (const [explained, plain] of [
+          [explainTwoWireLine(wires), twoWireLine(wires)],
+          [explainCoaxialLine(cable), coaxialLine(cable)],
+        ] as const) {
+          const { working, ...constants } = explained;
+          expect(constants).toEqual(plain);
+          expect(working.map(({ value }) => value)).toEqual(Object.values(plain));
+          expectRecomputes(working);
+        }
+        for (const current of ['surface', 'uniform'] as const) {
+          const wire = { length: ratio, diameter: 1e-3, current };
+          const { working, inductance } = explainStraightWireInductance(wire);
+          expect(inductance).toBe(straightWireInductance(wire));
+          expect(working.map(({ value }) => value)).toEqual([inductance]);
+          expectRecomputes(working);
+        }
+      }),
+    );
+  });
+
+  it('two wires that nearly touch keep their digits: acosh(1 + δ) is √(2δ)·(1 − δ/12)', () => {
+    const d = 2 ** -10;
+    for (const share of [2 ** -20, 2 ** -30, 2 ** -40]) {
+      const { inductance } = twoWireLine({ spacing: d * (1 + share), diameter: d });
+      expect(inductance / (4e-7 * Math.sqrt(2 * share) * (1 - share / 12))).toBeCloseTo(1, 12);
+    }
+  });
+
   it('two parallel wires have the inductance of two straight ones less twice the mutual, far from their ends', () => {
     // Mutual inductance of two parallel filaments: (μ0/2π)·[l·asinh(l/D) − √(l² + D²) + D].
     const [l, D] = [1000, 0.02];
@@ -75,17 +114,27 @@ const line = { inductance: 1.4753e-6, capacitance: 7.542e-12 };
 const impedance = Math.sqrt(line.inductance / line.capacitance);
 const velocity = 1 / Math.sqrt(line.inductance * line.capacitance);
 
+/** Every step evaluates to its value, and every number of a result is the value of a step or of what was given. */
+function expectRecomputes(working: readonly Step[]): void {
+  for (const made of working) {
+    const again = recompute(made);
+    expect(Math.abs(again - made.value), made.formula).toBeLessThanOrEqual(1e-12 * Math.abs(made.value));
+  }
+}
+
 describe('a load through leads', () => {
+  /** Nothing at all, or what no longer lacks digits: a number below 1e-308 has fewer than others. */
+  const upTo = (most: number) => fc.oneof(fc.constant(0), valueBetween(1e-30, most));
   const question = fc.record({
     load: fc.record({
       resistance: load(),
-      seriesInductance: valueBetween(0, 1e-6),
-      parallelCapacitance: valueBetween(0, 2e-11),
+      seriesInductance: upTo(1e-6),
+      parallelCapacitance: upTo(2e-11),
     }),
     leads: fc.record({
       length: valueBetween(0.1, 5),
-      inductance: valueBetween(0, 2e-6),
-      capacitance: valueBetween(0, 1e-10),
+      inductance: upTo(2e-6),
+      capacitance: upTo(1e-10),
     }),
     frequency: frequency(),
     form: fc.constantFrom('line' as const, 'lumped' as const),
@@ -96,6 +145,55 @@ describe('a load through leads', () => {
     expect(fixture.leads.length).toBe(40);
     const off = fixture.leads.map((row) => Math.abs(loadThroughLeads(row.question)[name] / Number(row[name]) - 1));
     expect(Math.max(...off)).toBeLessThan(1e-14);
+  });
+
+  it('carries the step of every number, each of which evaluates to its value', () => {
+    fc.assert(
+      fc.property(
+        question,
+        upTo(5),
+        fc.boolean(),
+        fc.constantFrom('voltage' as const, 'current' as const),
+        (asked, resistance, lossy, given) => {
+          const whole = { ...asked, leads: { ...asked.leads, ...(lossy ? { resistance } : {}) }, [given]: 1.5 };
+          const { working, ends, ...seen } = explainLoadThroughLeads(whole);
+          expect({ ...seen, ends }).toEqual(loadThroughLeads(whole));
+          expectRecomputes(working);
+          const values = new Set([1.5, ...working.map(({ value }) => value)]);
+          for (const value of [...Object.values(seen), ...Object.values(ends!)]) expect(values).toContain(value);
+        },
+      ),
+      { numRuns: 500 },
+    );
+  });
+
+  it('leads from input to result without a gap: each input is given or the value of an earlier step', () => {
+    const asked: LoadThroughLeads = {
+      load: { resistance: 2000, seriesInductance: 2e-6, parallelCapacitance: 1e-11 },
+      leads: { ...line, length: 2, resistance: 0.3 },
+      frequency: 5e5,
+      voltage: 100,
+    };
+    for (const form of ['line', 'lumped'] as const) {
+      const known = new Set([2000, 2e-6, 1e-11, 2, line.inductance, line.capacitance, 0.3, 5e5, 100]);
+      // A lumped pair counts whole in series: its share is 1, without an imaginary part.
+      if (form === 'lumped') for (const value of [0, 1]) known.add(value);
+      for (const { inputs, value } of explainLoadThroughLeads({ ...asked, form }).working) {
+        for (const input of Object.values(inputs)) expect(known).toContain(input);
+        known.add(value);
+      }
+    }
+  });
+
+  it('has small errors of the reckoned power to all digits, where strays and leads nearly do nothing', () => {
+    // (ωRC)² of a capacitance alone, far below the last digit of 1.
+    const seen = loadThroughLeads({
+      load: { resistance: 50, parallelCapacitance: 1e-18 },
+      leads: { length: 1, inductance: 0, capacitance: 0 },
+      frequency: 5e5,
+    });
+    expect(seen.powerErrorFromCurrent / (2 * Math.PI * 5e5 * 50 * 1e-18) ** 2).toBeCloseTo(1, 12);
+    expect(seen.powerErrorFromVoltage).toBe(0);
   });
 
   it('is the load where the leads have nothing', () => {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { loadImpedance, loadThroughLeads, twoWireLine } from '../../src/circuit/index.js';
+import { recompute } from '../../src/model/index.js';
 import {
   assessReadings,
   type Bench,
@@ -76,6 +77,29 @@ describe('the effect of strays at a point', () => {
     expect((far?.ratios.voltage ?? 0) / (near?.ratios.voltage ?? 1)).toBeCloseTo(seen.voltageRatio, 12);
     // What I²·R at the near end overstates is what the two ends differ by.
     expect((near?.ratios.current ?? 0) ** 2 / (far?.ratios.power ?? 1) - 1).toBeCloseTo(seen.powerErrorFromCurrent, 10);
+  });
+
+  it('leads from the build of the leads to the reading without a gap, each step as it recomputes', () => {
+    const geometry = { kind: 'two-wire', spacing: 20e-3, diameter: 1e-3 } as const;
+    const leads = [{ id: 'm', name: 'Leads', circuits: ['monopolar'], length: 2, geometry }] as const;
+    for (const readsAt of ['load', 'generator'] as const) {
+      const bench = { ...plainBench, leads, instrument: { ...plainBench.instrument, readsAt } };
+      const { working, effect } = pointOf(at(2000), bench);
+      const first = working.findIndex(({ formula }) => formula === 'two-wire-inductance');
+      const last = working.findIndex(({ formula }) => formula === 'reading-ratio-voltage');
+      const steps = working.slice(first, last + 1);
+      // What is stated: build, length, carrier and load; no strays. Then the slope of the curve, and what is read where.
+      const known = new Set([20e-3, 1e-3, 1, 2, 500e3, 2000, 0]);
+      for (const step of steps) {
+        expect(Math.abs(recompute(step) - step.value), step.formula).toBeLessThanOrEqual(1e-12 * Math.abs(step.value));
+        for (const [symbol, input] of Object.entries(step.inputs)) {
+          if (symbol !== 's') expect(known, `${symbol} of ${step.formula}`).toContain(input);
+        }
+        known.add(step.value);
+      }
+      expect(steps.map(({ formula }) => formula)).toContain('bypass-ratio-of-leads');
+      for (const ratio of Object.values(effect?.ratios ?? {})) expect(known).toContain(ratio);
+    }
   });
 
   it('is left where it is small beside the limits, and then in the budget', () => {

@@ -1,6 +1,13 @@
-import { fail, requireChoice, requireNonNegative, requirePositive, requirePositiveResult } from '../../checks/index.js';
-import { add, type Complex, complex, divide, magnitude, multiply, squareRoot } from '../complex.js';
-import { type LoadWithStrays, requireLoad } from '../strays/load-with-strays.js';
+import {
+  fail,
+  requireChoice,
+  requireNonNegative,
+  requirePositive,
+  requirePositiveResult,
+  requireResult,
+} from '../../checks/index.js';
+import { type CheckedLoad, type LoadWithStrays, partsOf, requireLoad } from '../strays/load-with-strays.js';
+import { addedCurrent, addedVoltage, lineTwoPort, lumpedTwoPort, type Parts, type TwoPort } from './two-port.js';
 
 /** A pair of leads: its constants are those that `twoWireLine` and `coaxialLine` give. */
 export interface Leads {
@@ -87,95 +94,114 @@ export interface LoadSeenThroughLeads {
  * ```
  */
 export function loadThroughLeads(question: LoadThroughLeads): LoadSeenThroughLeads {
-  const { R, L, C } = requireLoad(question.load);
-  const omega = 2 * Math.PI * requirePositive(question.frequency, 'frequency');
-  const { voltage, current } = question;
-  if (voltage !== undefined && current !== undefined) {
-    fail('wrong-count', 'voltage', voltage, 'must be absent where the current is given');
-  }
-  const form = requireChoice(question.form ?? 'line', 'form', ['line', 'lumped']);
-  const { series, shunt } = requireLeads(question.leads, omega);
-  const x = omega * R * C;
-  const load = complex(R / (1 + x * x), omega * L - (R * x) / (1 + x * x));
-  const { rest, b, c } = form === 'line' ? lineTwoPort(series, shunt) : lumpedTwoPort(series, shunt);
+  return reckonLeads(question).seen;
+}
 
-  // With 1 A into the load: V = a·Z + b, I = c·Z + a at the near end. What bypasses it is I less 1, so a less 1 is kept.
-  const a = add(complex(1), rest);
-  const bypass = add(multiply(c, load), rest);
-  const nearVoltage = add(multiply(a, load), b);
-  const nearCurrent = add(multiply(c, load), a);
-  const seen = divide(nearVoltage, nearCurrent);
-  const perCurrent = 1 / magnitude(nearCurrent);
-  const impedance = requirePositiveResult(magnitude(seen), 'impedance');
-  const voltageRatio = requirePositiveResult(magnitude(load) / magnitude(nearVoltage), 'voltageRatio');
-  const currentRatio = requirePositiveResult(perCurrent, 'currentRatio');
-  const bypassRatio = magnitude(bypass) * perCurrent;
-  const nearVoltageSquare = nearVoltage.re ** 2 + nearVoltage.im ** 2;
-  const result = {
-    resistance: seen.re,
-    reactance: seen.im,
+/** What is seen through leads, with every number on the way to it. */
+export interface ReckonedLeads {
+  readonly load: CheckedLoad;
+  readonly leads: CheckedLeads;
+  readonly f: number;
+  /** Parts of the strays of the load, as `loadImpedance` has them. */
+  readonly y: number;
+  readonly x: number;
+  /** Resistance that the load shows in series, in ohms, and the tangent of its phase. */
+  readonly R_s: number;
+  readonly t: number;
+  readonly port: TwoPort;
+  readonly voltage: Parts;
+  readonly current: Parts;
+  /** Error of the power that the strays of the load alone make when it is reckoned from the voltage. */
+  readonly loadError: number;
+  readonly seen: LoadSeenThroughLeads;
+}
+
+/** Everything relative to the load: with 1 A into it, its resistance in series is the unit of all voltages. */
+export function reckonLeads(question: LoadThroughLeads): ReckonedLeads {
+  const load = requireLoad(question.load);
+  const f = requirePositive(question.frequency, 'frequency');
+  const { voltage: V, current: I } = question;
+  if (V !== undefined && I !== undefined)
+    fail('wrong-count', 'voltage', V, 'must be absent where the current is given');
+  const form = requireChoice(question.form ?? 'line', 'form', ['line', 'lumped']);
+  const leads = requireLeads(question.leads);
+  const { y, x } = partsOf(load, f);
+  const square = 1 + x * x;
+  const R_s = requirePositiveResult(load.R / square, 'resistance');
+  const t = y * square - x;
+  const turn = 2 * Math.PI * f * leads.l;
+  const relative = { g: (turn * leads.L_l) / R_s, r: (leads.R_l * leads.l) / R_s, h: turn * leads.C_l * R_s };
+  const port = form === 'line' ? lineTwoPort(relative) : lumpedTwoPort(relative);
+  const voltage = addedVoltage(port, t);
+  const current = addedCurrent(port, t);
+
+  const v = { re: 1 + voltage.re, im: t + voltage.im };
+  const i = { re: 1 + current.re, im: current.im };
+  const sizeV = Math.hypot(v.re, v.im);
+  const sizeI = Math.hypot(i.re, i.im);
+  const resistance = R_s * ((v.re * i.re + v.im * i.im) / sizeI / sizeI);
+  const reactance = R_s * ((v.im * i.re - v.re * i.im) / sizeI / sizeI);
+  const impedance = requirePositiveResult(Math.hypot(resistance, reactance), 'impedance');
+  const voltageRatio = requirePositiveResult(Math.hypot(1, t) / sizeV, 'voltageRatio');
+  const currentRatio = requirePositiveResult(1 / sizeI, 'currentRatio');
+  const bypassRatio = requireResult(Math.hypot(current.re, current.im) * currentRatio, 'bypassRatio');
+  const loadError = y === 0 ? 0 : y * (y * square - 2 * x);
+  const leadError = voltage.re * (2 + voltage.re) + voltage.im * (voltage.im + 2 * t);
+  const ratios = {
+    resistance,
+    reactance,
     impedance,
-    phase: Math.atan2(seen.im, seen.re),
+    phase: Math.atan2(reactance, resistance),
     voltageRatio,
     currentRatio,
     bypassRatio,
-    powerErrorFromCurrent: ((nearCurrent.re ** 2 + nearCurrent.im ** 2) * R) / load.re - 1,
-    powerErrorFromVoltage: nearVoltageSquare / R / load.re - 1,
+    powerErrorFromCurrent: requireResult(
+      x * x + square * (current.re * (2 + current.re) + current.im * current.im),
+      'powerErrorFromCurrent',
+    ),
+    powerErrorFromVoltage: requireResult(loadError + leadError / square, 'powerErrorFromVoltage'),
   };
-  if (voltage === undefined && current === undefined) return result;
-  const I =
+  const ends = V === undefined && I === undefined ? {} : { ends: endsOf(ratios, R_s, V, I) };
+  return { load, leads, f, y, x, R_s, t, port, voltage, current, loadError, seen: { ...ratios, ...ends } };
+}
+
+type Ends = NonNullable<LoadSeenThroughLeads['ends']>;
+
+function endsOf(
+  { impedance, voltageRatio, currentRatio, bypassRatio }: LoadSeenThroughLeads,
+  R_s: number,
+  voltage: number | undefined,
+  current: number | undefined,
+): Ends {
+  const nearCurrent =
     current === undefined
-      ? requirePositive(voltage as number, 'voltage') / impedance
+      ? requirePositiveResult(requirePositive(voltage as number, 'voltage') / impedance, 'nearCurrent')
       : requirePositive(current, 'current');
-  const loadCurrent = requirePositiveResult(I * currentRatio, 'loadCurrent');
+  const nearVoltage = voltage ?? requirePositiveResult(nearCurrent * impedance, 'nearVoltage');
+  const loadCurrent = requirePositiveResult(nearCurrent * currentRatio, 'loadCurrent');
   return {
-    ...result,
-    ends: {
-      nearVoltage: requirePositiveResult(voltage ?? I * impedance, 'nearVoltage'),
-      nearCurrent: requirePositiveResult(I, 'nearCurrent'),
-      loadVoltage: requirePositiveResult(loadCurrent * magnitude(load), 'loadVoltage'),
-      loadCurrent,
-      bypassCurrent: I * bypassRatio,
-      loadPower: requirePositiveResult(loadCurrent * load.re * loadCurrent, 'loadPower'),
-    },
+    nearVoltage,
+    nearCurrent,
+    loadVoltage: requirePositiveResult(nearVoltage * voltageRatio, 'loadVoltage'),
+    loadCurrent,
+    bypassCurrent: requireResult(nearCurrent * bypassRatio, 'bypassCurrent'),
+    loadPower: requirePositiveResult(loadCurrent * R_s * loadCurrent, 'loadPower'),
   };
 }
 
-/** Series impedance and shunt admittance of the whole length. */
-function requireLeads(leads: Leads, omega: number): { series: Complex; shunt: Complex } {
-  const length = requirePositive(leads.length, 'leads.length');
-  const inductance = requireNonNegative(leads.inductance, 'leads.inductance');
-  const capacitance = requireNonNegative(leads.capacitance, 'leads.capacitance');
-  const resistance = requireNonNegative(leads.resistance ?? 0, 'leads.resistance');
+/** Leads whose values are checked and all there: length, and inductance, capacitance and resistance by length. */
+interface CheckedLeads {
+  readonly l: number;
+  readonly L_l: number;
+  readonly C_l: number;
+  readonly R_l: number;
+}
+
+function requireLeads(leads: Leads): CheckedLeads {
   return {
-    series: complex(resistance * length, omega * inductance * length),
-    shunt: complex(0, omega * capacitance * length),
+    l: requirePositive(leads.length, 'leads.length'),
+    L_l: requireNonNegative(leads.inductance, 'leads.inductance'),
+    C_l: requireNonNegative(leads.capacitance, 'leads.capacitance'),
+    R_l: requireNonNegative(leads.resistance ?? 0, 'leads.resistance'),
   };
-}
-
-/** V1 = a·V2 + b·I2, I1 = c·V2 + a·I2. */
-interface TwoPort {
-  /** a less 1. */
-  readonly rest: Complex;
-  readonly b: Complex;
-  readonly c: Complex;
-}
-
-function lumpedTwoPort(series: Complex, shunt: Complex): TwoPort {
-  const product = multiply(series, shunt);
-  const c = multiply(shunt, add(complex(1), multiply(product, complex(0.25))));
-  return { rest: multiply(product, complex(0.5)), b: series, c };
-}
-
-/** cosh γl, Z·sinh(γl)/γl and Y·sinh(γl)/γl with (γl)² = Z·Y: no characteristic impedance, so that L or C may be 0. */
-function lineTwoPort(series: Complex, shunt: Complex): TwoPort {
-  const angle = squareRoot(multiply(series, shunt));
-  const share = magnitude(angle) < 1e-8 ? complex(1) : divide(sinh(angle), angle);
-  // cosh γl − 1 = 2·sinh²(γl/2)
-  const half = sinh(complex(angle.re / 2, angle.im / 2));
-  return { rest: multiply(complex(2), multiply(half, half)), b: multiply(series, share), c: multiply(shunt, share) };
-}
-
-function sinh({ re, im }: Complex): Complex {
-  return complex(Math.sinh(re) * Math.cos(im), Math.cosh(re) * Math.sin(im));
 }

@@ -112,7 +112,7 @@ export const straightWireUniformFormula = {
 export const twoWireInductanceFormula = {
   id: 'two-wire-inductance',
   symbol: 'L_l',
-  expression: '4e-7 * acosh(D / d)',
+  expression: '8e-7 * asinh(sqrt((D - d) / (2 * d)))',
   unit: 'H/m',
   inputs: { D: 'm', d: 'm' },
   source: 'definition',
@@ -121,7 +121,7 @@ export const twoWireInductanceFormula = {
 export const twoWireCapacitanceFormula = {
   id: 'two-wire-capacitance',
   symbol: 'C_l',
-  expression: 'pi * 8.8541878128e-12 * epsilon_r / acosh(D / d)',
+  expression: 'pi * 8.8541878128e-12 * epsilon_r / (2 * asinh(sqrt((D - d) / (2 * d))))',
   unit: 'F/m',
   inputs: { epsilon_r: '1', D: 'm', d: 'm' },
   source: 'definition',
@@ -130,7 +130,7 @@ export const twoWireCapacitanceFormula = {
 export const coaxialInductanceFormula = {
   id: 'coaxial-inductance',
   symbol: 'L_l',
-  expression: '2e-7 * log(d_o / d_i)',
+  expression: '2e-7 * log1p((d_o - d_i) / d_i)',
   unit: 'H/m',
   inputs: { d_o: 'm', d_i: 'm' },
   source: 'definition',
@@ -139,7 +139,7 @@ export const coaxialInductanceFormula = {
 export const coaxialCapacitanceFormula = {
   id: 'coaxial-capacitance',
   symbol: 'C_l',
-  expression: '2 * pi * 8.8541878128e-12 * epsilon_r / log(d_o / d_i)',
+  expression: '2 * pi * 8.8541878128e-12 * epsilon_r / log1p((d_o - d_i) / d_i)',
   unit: 'F/m',
   inputs: { epsilon_r: '1', d_o: 'm', d_i: 'm' },
   source: 'definition',

@@ -84,6 +84,7 @@ export const circuitEffectsProse: Readonly<Record<string, Prose>> = {
   'two-wire-inductance': {
     title: 'Inductance of two parallel wires by length',
     meanings: { L_l: 'inductance by length', D: 'distance of the axes', d: 'diameter of each wire' },
+    note: 'The inverse hyperbolic cosine of D/d, in a form that keeps its digits where the wires nearly touch.',
   },
   'two-wire-capacitance': {
     title: 'Capacitance of two parallel wires by length',
@@ -93,6 +94,7 @@ export const circuitEffectsProse: Readonly<Record<string, Prose>> = {
       D: 'distance of the axes',
       d: 'diameter of each wire',
     },
+    note: 'The inverse hyperbolic cosine of D/d, in a form that keeps its digits where the wires nearly touch.',
   },
   'coaxial-inductance': {
     title: 'Inductance of a coaxial line by length',
@@ -101,6 +103,7 @@ export const circuitEffectsProse: Readonly<Record<string, Prose>> = {
       d_o: 'inner diameter of the outer conductor',
       d_i: 'diameter of the inner conductor',
     },
+    note: 'The logarithm of d_o/d_i, in a form that keeps its digits where the gap is thin.',
   },
   'coaxial-capacitance': {
     title: 'Capacitance of a coaxial line by length',
@@ -110,6 +113,7 @@ export const circuitEffectsProse: Readonly<Record<string, Prose>> = {
       d_o: 'inner diameter of the outer conductor',
       d_i: 'diameter of the inner conductor',
     },
+    note: 'The logarithm of d_o/d_i, in a form that keeps its digits where the gap is thin.',
   },
   'skin-depth': {
     title: 'Skin depth',

@@ -10,7 +10,8 @@ import {
   type WaveformFigures,
 } from '../../../src/waveform/index.js';
 import { valueBetween, voltage } from '../../generators.js';
-import type { Twin, Twins } from './twin.js';
+import { stepOf } from '../step-of.js';
+import type { Twins } from './twin.js';
 
 const duty = valueBetween(0.01, 1);
 
@@ -19,25 +20,6 @@ function valueOfStep({ working }: WaveformFigures, formula: string): number {
   const found = working.find((step) => step.formula === formula);
   if (found === undefined) throw new Error(`No step ${formula} in the working.`);
   return found.value;
-}
-
-/** A formula fed with the very inputs that a waveform's working states: twin and formula agree on the same step. */
-function stepOf(formula: string, waveforms: fc.Arbitrary<WaveformFigures>): Twin {
-  const known = new Map<string, number>();
-  return {
-    inputs: waveforms
-      .map(({ working }) => working.find((step) => step.formula === formula))
-      .filter((step) => step !== undefined)
-      .map(({ inputs, value }) => {
-        known.set(JSON.stringify(inputs), value);
-        return inputs;
-      }),
-    fast: (inputs) => {
-      const value = known.get(JSON.stringify(inputs));
-      if (value === undefined) throw new Error(`No waveform has led to ${JSON.stringify(inputs)}.`);
-      return value;
-    },
-  };
 }
 
 const gated = fc
