@@ -1,12 +1,30 @@
 export * from './band/index.js';
-export * from './checks/index.js';
+// The list of codes, with cause and remedy, loads from `esu-limits/checks`: an error carries its own hint.
+export {
+  atPath,
+  CalculationError,
+  type CalculationErrorCode,
+  describe,
+  type Fault,
+  fail,
+  faultText,
+  joinPath,
+  nearName,
+  requireAscending,
+  requireAtLeast,
+  requireChoice,
+  requireFinite,
+  requireFraction,
+  requireInteger,
+  requireNonNegative,
+  requirePositive,
+  requirePositiveResult,
+  requireResult,
+  type Warning,
+} from './checks/index.js';
 export * from './circuit/index.js';
 export * from './curve/index.js';
 export * from './decision/index.js';
-export * from './electrode/index.js';
-export * from './leakage/index.js';
-export * from './monitor/index.js';
-export * from './procedure/index.js';
 export * from './uncertainty/index.js';
 export * from './units/index.js';
 export * from './waveform/index.js';

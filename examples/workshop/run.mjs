@@ -1,6 +1,6 @@
 // The main job, from three files to a record. Everything here is invented.
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { assessReadings, makeRecord, planVerification } from 'esu-limits';
+import { assessReadings, makeRecord, planVerification } from 'esu-limits/procedure';
 import * as report from 'esu-limits/report';
 import { parseBench, parseSpecification, readReadingsCsv } from 'esu-limits/schema';
 

@@ -13,7 +13,7 @@ import type { FoilContact } from './contact-impedance.js';
  * @source Resistance and capacitance of an even contact in proportion to its area
  * @example
  * ```ts
- * import { contactAfterLoss } from 'esu-limits';
+ * import { contactAfterLoss } from 'esu-limits/electrode';
  * contactAfterLoss({ resistance: 30, capacitance: 10e-9 }, 0.5); // → { "resistance": 60, "capacitance": 5e-9 }
  * ```
  */

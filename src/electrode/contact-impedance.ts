@@ -44,7 +44,7 @@ export interface ContactImpedance {
  * @accuracy Within 5 units in the last place of the magnitude
  * @example
  * ```ts
- * import { contactImpedance } from 'esu-limits';
+ * import { contactImpedance } from 'esu-limits/electrode';
  * const contact = contactImpedance({ resistance: 30, capacitance: 10e-9, seriesResistance: 40 }, 500e3);
  * [contact.resistance.toFixed(2), contact.reactance.toFixed(2), contact.impedance.toFixed(2)];
  * // → ["55.89", "-14.97", "57.86"]

@@ -78,7 +78,7 @@ export interface ContactFinding {
  * @accuracy Within 4 units in the last place
  * @example
  * ```ts
- * import { assessContact } from 'esu-limits';
+ * import { assessContact } from 'esu-limits/electrode';
  * assessContact({ kind: 'conductive', impedance: 40, frequency: 500e3 }).margin; // → 0.8
  * const capacitive = assessContact({ kind: 'capacitive', impedance: 60, frequency: 500e3 });
  * [capacitive.limit.toFixed(2), capacitive.margin.toFixed(3)]; // → ["79.58", "0.754"]

@@ -18,7 +18,7 @@ export interface ElectrodeArea {
  * @accuracy One rounding
  * @example
  * ```ts
- * import { currentDensity } from 'esu-limits';
+ * import { currentDensity } from 'esu-limits/electrode';
  * currentDensity({ current: 0.5, area: 0.01 }); // → 50
  * ```
  */

@@ -47,7 +47,7 @@ export interface ElectrodeHeating {
  * @accuracy Within n + 2 units in the last place for n activations
  * @example
  * ```ts
- * import { electrodeHeating, heatingFigures } from 'esu-limits';
+ * import { electrodeHeating, heatingFigures } from 'esu-limits/electrode';
  * const activations = [{ current: 0.5, duration: 30 }, { current: 0.6, duration: 20 }];
  * const figure = heatingFigures['thermal-test'].heatingFactor;
  * const heating = electrodeHeating({ activations, figure, nextCurrent: 0.7 });

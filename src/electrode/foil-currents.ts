@@ -62,7 +62,7 @@ export interface FoilCurrents {
  * @accuracy Currents within 7 units in the last place, powers within 14
  * @example
  * ```ts
- * import { foilCurrents } from 'esu-limits';
+ * import { foilCurrents } from 'esu-limits/electrode';
  * const foil = { resistance: 30, capacitance: 10e-9, seriesResistance: 40, area: 0.006 };
  * const even = foilCurrents({ current: 0.6, frequency: 500e3, foils: [foil, foil] });
  * [even.foils[0].current, even.concentration, even.foils[0].density]; // → [0.3, 1, 50]

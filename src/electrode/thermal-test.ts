@@ -46,7 +46,7 @@ export const thermalTests: Readonly<Record<'small' | 'medium' | 'large', Thermal
  * @source ANSI/AAMI HF18 as cited in published abstracts; the smaller currents from memory: check your copy of the standard
  * @example
  * ```ts
- * import { thermalTest } from 'esu-limits';
+ * import { thermalTest } from 'esu-limits/electrode';
  * const adult = thermalTest(70);
  * [adult.current, adult.duration, adult.heatingFactor.toFixed(1), adult.standing]; // → [0.7, 60, "29.4", "published"]
  * const small = thermalTest(4);

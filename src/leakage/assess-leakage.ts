@@ -69,7 +69,8 @@ export interface LeakageFinding {
  * @accuracy Within 6 units in the last place
  * @example
  * ```ts
- * import { assessLeakage, decide } from 'esu-limits';
+ * import { decide } from 'esu-limits';
+ * import { assessLeakage } from 'esu-limits/leakage';
  * const finding = assessLeakage({
  *   arrangement: 'isolated',
  *   measuredAt: 'leads',

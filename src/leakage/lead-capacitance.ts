@@ -41,7 +41,7 @@ const vacuumPermittivity = 8.8541878128e-12;
  * @accuracy Within 4 units in the last place, where the conductor does not nearly touch the metal
  * @example
  * ```ts
- * import { leadCapacitance } from 'esu-limits';
+ * import { leadCapacitance } from 'esu-limits/leakage';
  * const lead = { length: 3, conductorDiameter: 1e-3, insulationDiameter: 3e-3, relativePermittivity: 3 };
  * const { lower, upper } = leadCapacitance(lead);
  * [(lower * 1e12).toFixed(1), (upper * 1e12).toFixed(1)]; // → ["94.7", "284.0"]

@@ -47,7 +47,7 @@ const permittedDeviation = 0.03;
  * @accuracy Within 6 units in the last place
  * @example
  * ```ts
- * import { leakageAtNominal } from 'esu-limits';
+ * import { leakageAtNominal } from 'esu-limits/leakage';
  * const read = { current: 0.12, measuringResistance: 210 };
  * leakageAtNominal({ ...read, source: { kind: 'constant-current' } }).current; // → 0.12
  * leakageAtNominal(read).current.toFixed(4); // → "0.1260"

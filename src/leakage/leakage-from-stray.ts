@@ -33,7 +33,7 @@ export interface StrayLeakage {
  * @accuracy Within 5 units in the last place
  * @example
  * ```ts
- * import { leakageFromStray } from 'esu-limits';
+ * import { leakageFromStray } from 'esu-limits/leakage';
  * const { current } = leakageFromStray({ voltage: 300, capacitance: 100e-12, frequency: 500e3 });
  * (current * 1000).toFixed(1); // → "94.1"
  * ```

@@ -59,7 +59,7 @@ export interface LeakageHint {
  * @source Ohm's law for R and C in series; electrostatics of a cylinder over a plane
  * @example
  * ```ts
- * import { leakageHint } from 'esu-limits';
+ * import { leakageHint } from 'esu-limits/leakage';
  * const found = { current: 0.18, limit: 0.15, voltage: 300, frequency: 500e3 };
  * const lead = { length: 3, conductorDiameter: 1e-3, insulationDiameter: 3e-3, relativePermittivity: 3 };
  * leakageHint({ ...found, lead }).hint; // → "lift-and-repeat"

@@ -79,7 +79,7 @@ const exemptPower = 50;
  * @accuracy Within 2 units in the last place
  * @example
  * ```ts
- * import { leakageLimit } from 'esu-limits';
+ * import { leakageLimit } from 'esu-limits/leakage';
  * const isolated = leakageLimit({ arrangement: 'isolated', measuredAt: 'leads' });
  * [isolated.current, isolated.voltage, isolated.power]; // → [0.15, 30, 4.5]
  * const bipolar = leakageLimit({ arrangement: 'bipolar', measuredAt: 'leads', ratedPower: 70 });

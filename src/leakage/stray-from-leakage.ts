@@ -35,7 +35,7 @@ export interface StrayCapacitance {
  * @accuracy Within 6 units in the last place of V/I − R
  * @example
  * ```ts
- * import { strayFromLeakage } from 'esu-limits';
+ * import { strayFromLeakage } from 'esu-limits/leakage';
  * const { capacitance } = strayFromLeakage({ voltage: 300, current: 0.15, frequency: 500e3 });
  * (capacitance * 1e12).toFixed(1); // → "160.0"
  * ```

@@ -16,7 +16,7 @@ const e24 = [10, 11, 12, 13, 15, 16, 18, 20, 22, 24, 27, 30, 33, 36, 39, 43, 47,
  * @source IEC 60063
  * @example
  * ```ts
- * import { preferredValues } from 'esu-limits';
+ * import { preferredValues } from 'esu-limits/procedure';
  * preferredValues('E6'); // → [10, 15, 22, 33, 47, 68]
  * ```
  */
@@ -42,7 +42,7 @@ export function preferredValues(series: PreferredSeries): readonly number[] {
  * @source IEC 60063
  * @example
  * ```ts
- * import { preferredLoads } from 'esu-limits';
+ * import { preferredLoads } from 'esu-limits/procedure';
  * preferredLoads('E12', 82, 150); // → [82, 100, 120, 150]
  * ```
  */
@@ -75,7 +75,7 @@ export function preferredLoads(series: PreferredSeries, from: number, to: number
  * @source IEC 60063
  * @example
  * ```ts
- * import { nearestPreferredLoad } from 'esu-limits';
+ * import { nearestPreferredLoad } from 'esu-limits/procedure';
  * nearestPreferredLoad(400, 'E24'); // → 390
  * nearestPreferredLoad(400, 'E96'); // → 402
  * ```

@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import type { Plan } from 'esu-limits';
+import type { Plan } from 'esu-limits/procedure';
 import { parseRecord } from 'esu-limits/schema';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
@@ -210,7 +210,7 @@ describe('entries that are kept', () => {
 describe('a sheet of readings', () => {
   it('gives the same findings as the library does with the CSV itself', async () => {
     const { readReadingsCsv } = await import('esu-limits/schema');
-    const { assessReadings } = await import('esu-limits');
+    const { assessReadings } = await import('esu-limits/procedure');
     const sheet = readCsvSheet(example('readings.csv'), withExample, plan);
     const { readings, faults } = readingsFromTyped(sheet.entries as Entries, plan);
     expect(faults).toEqual([]);

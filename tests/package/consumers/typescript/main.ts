@@ -1,10 +1,10 @@
 // The package in a TypeScript project of ES modules, each room by its sub-path.
-import { CalculationError, type Plan } from 'esu-limits';
+import { CalculationError } from 'esu-limits';
 import type { Band } from 'esu-limits/band';
 import { currentFromPower } from 'esu-limits/circuit';
 import { type LoadCurve, loadCurve } from 'esu-limits/curve';
 import { recompute } from 'esu-limits/model';
-import { planVerification } from 'esu-limits/procedure';
+import { type Plan, planVerification } from 'esu-limits/procedure';
 import { worksheetText } from 'esu-limits/report';
 import { parseBench, parseSpecification } from 'esu-limits/schema';
 import {

@@ -1,4 +1,4 @@
-import type { Generator } from 'esu-limits';
+import type { Generator } from 'esu-limits/procedure';
 
 /** Gives a text to the person as a file. It goes nowhere else. */
 export function download(name: string, type: string, text: string): void {

@@ -1,4 +1,5 @@
-import type { Bench, Fault, Findings, Plan, Specification } from 'esu-limits';
+import type { Fault } from 'esu-limits';
+import type { Bench, Findings, Plan, Specification } from 'esu-limits/procedure';
 import {
   type ComputedRef,
   computed,

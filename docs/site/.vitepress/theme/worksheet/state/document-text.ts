@@ -1,4 +1,5 @@
-import type { Bench, Fault, Specification } from 'esu-limits';
+import type { Fault } from 'esu-limits';
+import type { Bench, Specification } from 'esu-limits/procedure';
 import { safeReadDocument } from 'esu-limits/schema';
 
 /** What a text of JSON came to. */

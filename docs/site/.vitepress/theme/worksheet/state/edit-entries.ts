@@ -1,4 +1,4 @@
-import type { Phase } from 'esu-limits';
+import type { Phase } from 'esu-limits/procedure';
 import type { Entries, ReadingField, ReadingPlace, TypedChallenge, TypedReading } from './entries.js';
 
 const blankReading = { reading: '', display: '', peakVoltage: '', modeUnchanged: '', note: '' } as const;

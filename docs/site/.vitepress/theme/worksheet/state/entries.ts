@@ -1,4 +1,4 @@
-import type { Phase, Signature } from 'esu-limits';
+import type { Phase, Signature } from 'esu-limits/procedure';
 
 /**
  * Everything that a person has typed, as it was typed. Plain data: it is kept in the browser's own storage, and all

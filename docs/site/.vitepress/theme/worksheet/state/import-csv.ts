@@ -1,4 +1,5 @@
-import type { Fault, Plan } from 'esu-limits';
+import type { Fault } from 'esu-limits';
+import type { Plan } from 'esu-limits/procedure';
 import { safeReadReadingsCsv } from 'esu-limits/schema';
 import type { Entries } from './entries.js';
 import { takeReadings } from './take-readings.js';

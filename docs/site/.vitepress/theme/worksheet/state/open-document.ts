@@ -1,4 +1,5 @@
-import type { Fault, Plan } from 'esu-limits';
+import type { Fault } from 'esu-limits';
+import type { Plan } from 'esu-limits/procedure';
 import { safeReadDocument } from 'esu-limits/schema';
 import { textOf } from './document-text.js';
 import { type Entries, noEntries } from './entries.js';

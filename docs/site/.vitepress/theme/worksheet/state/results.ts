@@ -1,17 +1,5 @@
-import {
-  assessReadings,
-  type Bench,
-  CalculationError,
-  type Fault,
-  type Findings,
-  makeRecord,
-  type Plan,
-  planVerification,
-  type Readings,
-  type Signature,
-  type Specification,
-  type VerificationRecord,
-} from 'esu-limits';
+import { CalculationError, type Fault } from 'esu-limits';
+import { assessReadings, type Bench, type Findings, makeRecord, type Plan, planVerification, type Readings, type Signature, type Specification, type VerificationRecord } from 'esu-limits/procedure';
 import type { TypedSignature } from './entries.js';
 
 /** A value, or why there is none. */

@@ -1,4 +1,4 @@
-import { type RuleId, standardRules } from 'esu-limits';
+import { type RuleId, standardRules } from 'esu-limits/procedure';
 import { blankOutput } from './document-text.js';
 import type { Entry, Node } from './form.js';
 import { choicesOf, field, optionalField, places, quantityChoices, toleranceFields } from './form-parts.js';

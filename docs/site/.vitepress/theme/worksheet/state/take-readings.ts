@@ -1,4 +1,5 @@
-import { formatQuantity, type Plan, quantityUnits, type Readings } from 'esu-limits';
+import { formatQuantity, quantityUnits } from 'esu-limits';
+import { type Plan, type Readings } from 'esu-limits/procedure';
 import type { Entries, TypedChallenge, TypedDisplay, TypedReading } from './entries.js';
 
 /**

@@ -1,16 +1,5 @@
-import {
-  type Band,
-  type Fault,
-  formatBand,
-  formatQuantity,
-  type OverallVerdict,
-  type PlanPoint,
-  type PointFinding,
-  quantityUnits,
-  type Step,
-  sources,
-  type Verdict,
-} from 'esu-limits';
+import { type Band, type Fault, formatBand, formatQuantity, quantityUnits, type Step, sources } from 'esu-limits';
+import { type OverallVerdict, type PlanPoint, type PointFinding, type Verdict } from 'esu-limits/procedure';
 import type { ShownVerdict } from 'esu-limits/report';
 
 export const noLimits = 'no limits';

@@ -1,14 +1,5 @@
-import {
-  type ChallengeReading,
-  type Fault,
-  type MonitorReading,
-  type Phase,
-  type Plan,
-  type QuantityKind,
-  type Reading,
-  type Readings,
-  safeParseQuantity,
-} from 'esu-limits';
+import { type Fault, type QuantityKind, safeParseQuantity } from 'esu-limits';
+import { type ChallengeReading, type MonitorReading, type Phase, type Plan, type Reading, type Readings } from 'esu-limits/procedure';
 import { safeParseReadings } from 'esu-limits/schema';
 import type { Entries, ReadingPlace, TypedChallenge, TypedDisplay, TypedReading } from './entries.js';
 
