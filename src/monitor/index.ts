@@ -3,6 +3,7 @@ export type { BoxAccuracy, DecadeBox, ResistanceBox, SubstitutionBox } from './b
 export type { AlarmChallenge, MonitorChallenge, ReadingChallenge, SweepChallenge } from './challenge.js';
 export { challengesFor, type MonitorChallenges } from './challenges-for.js';
 export { checkMonitor } from './check-monitor.js';
+export type { Coverage } from './coverage.js';
 export {
   type DisplayFault,
   type DisplayFit,

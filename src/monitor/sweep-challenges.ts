@@ -3,6 +3,9 @@ import type { Monitor, MonitorRise } from './monitor.js';
 import { sweepValues } from './sweep-values.js';
 import type { Setup, ThresholdPlan } from './threshold-plan.js';
 
+/** Steps in a tolerance: what a step adds to U is then about an eighth of it, so that a guard band leaves room. */
+const stepsOfTolerance = 5;
+
 /** Sweeps both ways over a threshold; none where a sweep could not tell. */
 export function sweepsOf(
   plan: ThresholdPlan,
@@ -19,7 +22,7 @@ export function sweepsOf(
   const width = (trip.upper ?? 0) - (trip.lower ?? 0);
   const spacing =
     status === 'verifiable' && width > 0
-      ? (width - 2 * setup.fixed - 2 * setup.part * (trip.upper ?? 0)) / 2
+      ? (width - 2 * setup.fixed - 2 * setup.part * (trip.upper ?? 0)) / stepsOfTolerance
       : gap / 10;
   // Beyond the must-not value by the hysteresis, where the alarm must have ended again.
   const back = hysteresis > 0 ? hysteresis : gap;

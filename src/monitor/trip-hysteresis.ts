@@ -1,6 +1,8 @@
-import { hysteresisFormula, hysteresisUncertaintyFormula } from '../working/formulas/monitor.js';
+import type { DegreesOfFreedom } from '../uncertainty/index.js';
+import { hysteresisFormula, hysteresisUncertaintyFormula, tripExpandedFormula } from '../working/formulas/monitor.js';
 import { type Step, step } from '../working/index.js';
 import type { BoxAccuracy } from './box.js';
+import { type Coverage, factorAt } from './coverage.js';
 import type { Monitor } from './monitor.js';
 import type { DetailedPoint } from './trip-point.js';
 
@@ -10,6 +12,9 @@ export interface HysteresisFound {
   readonly baseline?: number;
   readonly value: number;
   readonly standardUncertainty: number;
+  /** The lower of those of both points. */
+  readonly degreesOfFreedom: DegreesOfFreedom;
+  readonly expandedUncertainty: number;
   /** What the maker states, in ohms; `null` where it is not stated. */
   readonly stated: number | null;
 }
@@ -19,9 +24,10 @@ export function hysteresisOf(
   points: readonly DetailedPoint[],
   { lower, upper, rise, series }: Monitor,
   { relative = 0 }: BoxAccuracy,
+  coverage: Coverage,
   working: Step[],
 ): HysteresisFound[] {
-  return points.flatMap(({ point: trip, ownVariance }) => {
+  return points.flatMap(({ point: trip, ownVariance, ownDegrees }) => {
     if (trip.event === 'release') return [];
     const { limit, baseline } = trip;
     const back = points.find(
@@ -44,11 +50,28 @@ export function hysteresisOf(
         standardUncertainty,
       ),
     );
+    const degreesOfFreedom = fewer(ownDegrees, back.ownDegrees);
+    const k = factorAt(coverage, degreesOfFreedom);
+    const expandedUncertainty = k * standardUncertainty;
+    working.push(
+      step(
+        tripExpandedFormula,
+        `hysteresis of ${limit}: expanded uncertainty`,
+        { k, u: standardUncertainty },
+        expandedUncertainty,
+        { unit: 'ohm' },
+      ),
+    );
     const ofRise =
       rise?.hysteresis === undefined
         ? null
         : rise.hysteresis * Math.max((baseline ?? 0) + (series?.resistance ?? 0), rise.floor ?? 0);
     const stated = limit === 'rise' ? ofRise : ((limit === 'lower' ? lower : upper)?.hysteresis ?? null);
-    return [{ limit, ...(baseline === undefined ? {} : { baseline }), value, standardUncertainty, stated }];
+    const blur = { standardUncertainty, degreesOfFreedom, expandedUncertainty };
+    return [{ limit, ...(baseline === undefined ? {} : { baseline }), value, ...blur, stated }];
   });
+}
+
+function fewer(a: DegreesOfFreedom, b: DegreesOfFreedom): DegreesOfFreedom {
+  return a === 'infinite' || (b !== 'infinite' && b < a) ? b : a;
 }

@@ -1,13 +1,15 @@
 import type { Band } from '../band/index.js';
 import { meanAndVariance } from '../numeric/index.js';
+import type { DegreesOfFreedom } from '../uncertainty/index.js';
 import { tripFormula, tripMeanFormula } from '../working/formulas/monitor.js';
 import { type Step, step } from '../working/index.js';
 import { type BoxAccuracy, offBy } from './box.js';
+import type { Coverage } from './coverage.js';
 import type { Monitor } from './monitor.js';
 import { type Outcome, outcomeOf, withoutVerdict } from './outcome.js';
 import type { SweepEvent } from './sweep-events.js';
 import { tripTolerance } from './trip-tolerance.js';
-import { tripUncertainty } from './trip-uncertainty.js';
+import { degreesOf, tripUncertainty } from './trip-uncertainty.js';
 
 /** A trip or release point over all sweeps that found it; ohms as the monitor sees them. */
 export interface TripPoint {
@@ -22,7 +24,12 @@ export interface TripPoint {
   /** Standard deviation of the values; `null` of a single sweep. */
   readonly repeatability: number | null;
   readonly standardUncertainty: number;
+  /** Effective degrees of freedom: the repeatability has those of its sweeps, all else has infinitely many. */
+  readonly degreesOfFreedom: DegreesOfFreedom;
+  readonly coverageFactor: number;
   readonly expandedUncertainty: number;
+  /** Where the maker states that it trips; `null` where nothing is stated, as of a release. */
+  readonly nominal: number | null;
   /** Permitted trip points; a side that the maker does not state is absent, as are both of a release. */
   readonly tolerance: Band;
   readonly outcome: Outcome;
@@ -34,6 +41,7 @@ export interface TripPoint {
 export interface DetailedPoint {
   readonly point: TripPoint;
   readonly ownVariance: number;
+  readonly ownDegrees: DegreesOfFreedom;
 }
 
 /** A point from all sweeps that found it. */
@@ -41,7 +49,7 @@ export function pointOf(
   group: readonly SweepEvent[],
   monitor: Monitor,
   accuracy: BoxAccuracy,
-  k: number,
+  coverage: Coverage,
   working: Step[],
 ): DetailedPoint {
   const { event, limit, baseline } = group[0] as SweepEvent;
@@ -59,7 +67,7 @@ export function pointOf(
   if (n > 1) working.push(step(tripMeanFormula, `${what}, mean over the sweeps`, { S: sum, n }, value));
   const stepWidth = Math.max(...group.map(({ before, at }) => Math.abs(at - before)));
   const ofMean = (repeatability ?? 0) / Math.sqrt(n);
-  const { tolerance, baselineLimits } = tripTolerance({ event, limit, baseline }, monitor, accuracy, working);
+  const { nominal, tolerance, baselineLimits } = tripTolerance({ event, limit, baseline }, monitor, accuracy, working);
   const uncertainty = tripUncertainty(
     {
       stepWidth,
@@ -68,11 +76,13 @@ export function pointOf(
       ofMean,
       baselineLimits,
     },
-    k,
+    n,
+    coverage,
     what,
   );
-  working.push(...uncertainty.working);
-  const { standardUncertainty, expandedUncertainty } = uncertainty;
+  const { working: steps, ...blur } = uncertainty;
+  working.push(...steps);
+  const { expandedUncertainty } = blur;
   const point: TripPoint = {
     event,
     limit,
@@ -80,11 +90,12 @@ export function pointOf(
     value,
     values,
     repeatability,
-    standardUncertainty,
-    expandedUncertainty,
+    ...blur,
+    nominal,
     tolerance,
     outcome: outcomeOf(tolerance, value, expandedUncertainty),
     withoutVerdict: withoutVerdict(tolerance, expandedUncertainty),
   };
-  return { point, ownVariance: (stepWidth * stepWidth) / 12 + ofMean * ofMean };
+  const ownVariance = (stepWidth * stepWidth) / 12 + ofMean * ofMean;
+  return { point, ownVariance, ownDegrees: degreesOf(n, Math.sqrt(ownVariance), ofMean) };
 }

@@ -1,7 +1,9 @@
+import type { Band } from '../band/index.js';
 import { fail, requireNonNegative, requirePositive, type Warning } from '../checks/index.js';
 import type { Step } from '../working/index.js';
 import { type BoxAccuracy, checkAccuracy, offBy } from './box.js';
 import { checkMonitor } from './check-monitor.js';
+import type { Coverage } from './coverage.js';
 import { finiteResult } from './finite-result.js';
 import type { Monitor } from './monitor.js';
 import { type Outcome, outcomeOf } from './outcome.js';
@@ -15,8 +17,8 @@ export interface TripBench {
   readonly monitor: Monitor;
   /** Accuracy of the box. */
   readonly accuracy: BoxAccuracy;
-  /** Coverage factor of the expanded uncertainties; 2 unless stated. */
-  readonly coverageFactor?: number;
+  /** Coverage factor of the expanded uncertainties, or what gives it for degrees of freedom; 2 unless stated. */
+  readonly coverageFactor?: Coverage;
   /** How far a response time may be off, to either side, in seconds; 0 unless stated. */
   readonly timeLimits?: number;
 }
@@ -33,6 +35,13 @@ export interface ResponseTimes {
 
 /** A sweep in which nothing changed, with what it says of the trip point. */
 export interface UnchangedFinding extends UnchangedSweep {
+  /** The last value as the monitor sees it, in ohms, with its standard uncertainty. */
+  readonly seen: number;
+  readonly standardUncertainty: number;
+  /** Where the maker states that it trips; `null` of a release. */
+  readonly nominal: number | null;
+  /** Permitted trip points; a side that the maker does not state is absent, as are both of a release. */
+  readonly tolerance: Band;
   /** `outside` where the last value lay surely beyond the tolerance, so that the monitor should have tripped. */
   readonly outcome: Outcome;
 }
@@ -44,7 +53,6 @@ export interface TripPoints {
   /** `null` where no sweep has a response time. */
   readonly response: ResponseTimes | null;
   readonly unchanged: readonly UnchangedFinding[];
-  readonly coverageFactor: number;
   readonly warnings: readonly Warning[];
   readonly working: readonly Step[];
 }
@@ -64,7 +72,7 @@ export interface TripPoints {
  * @source JCGM 100:2008, 4.3.7 (rectangular limits) and 5.1.2
  * @example
  * ```ts
- * import { tripPoints } from 'esu-limits';
+ * import { tripPoints } from 'esu-limits/monitor';
  * const monitor = { kind: 'contact-quality', upper: { resistance: 135, tolerance: { absolute: 5 } } } as const;
  * const steps = [{ set: 130, alarm: false }, { set: 132, alarm: false }, { set: 134, alarm: true }];
  * const { points } = tripPoints([{ steps }], { monitor, accuracy: { relative: 0.005 } });
@@ -75,7 +83,7 @@ export function tripPoints(sweeps: readonly MonitorSweep[], bench: TripBench): T
   const { monitor, accuracy, coverageFactor = 2, timeLimits = 0 } = bench;
   checkMonitor(monitor);
   checkAccuracy(accuracy, 'accuracy');
-  requirePositive(coverageFactor, 'coverageFactor');
+  if (typeof coverageFactor === 'number') requirePositive(coverageFactor, 'coverageFactor');
   requireNonNegative(timeLimits, 'timeLimits');
   const { events, unchanged, warnings } = sweepEvents(sweeps);
   if (monitor.rise === undefined) {
@@ -99,10 +107,9 @@ export function tripPoints(sweeps: readonly MonitorSweep[], bench: TripBench): T
   const detailed = [...groups.values()].map((group) => pointOf(group, monitor, accuracy, coverageFactor, working));
   return finiteResult({
     points: detailed.map(({ point }) => point),
-    hysteresis: hysteresisOf(detailed, monitor, accuracy, working),
+    hysteresis: hysteresisOf(detailed, monitor, accuracy, coverageFactor, working),
     response: responseOf(events, monitor, timeLimits),
-    unchanged: unchanged.map((sweep) => ({ ...sweep, outcome: silenceOutcome(sweep, monitor, accuracy) })),
-    coverageFactor,
+    unchanged: unchanged.map((sweep) => ({ ...sweep, ...silenceOf(sweep, monitor, accuracy) })),
     warnings,
     working,
   });
@@ -123,16 +130,19 @@ function responseOf(events: readonly SweepEvent[], { alarmDelay }: Monitor, time
 }
 
 /** What silence up to the last value says: only that the trip point lies beyond it. */
-function silenceOutcome(
+function silenceOf(
   { finding, limit, baseline, last }: UnchangedSweep,
   monitor: Monitor,
   accuracy: BoxAccuracy,
-): Outcome {
-  if (finding === 'never-releases') return 'not-stated';
-  const { tolerance, baselineLimits } = tripTolerance({ event: 'trip', limit, baseline }, monitor, accuracy, []);
+): Omit<UnchangedFinding, keyof UnchangedSweep> {
+  const event = finding === 'never-trips' ? 'trip' : 'release';
+  const { nominal, tolerance, baselineLimits } = tripTolerance({ event, limit, baseline }, monitor, accuracy, []);
   const seen = last + (monitor.series?.resistance ?? 0);
-  const off = offBy(accuracy, last) + (monitor.series?.limits ?? 0) + baselineLimits;
+  const limits = [offBy(accuracy, last), monitor.series?.limits ?? 0, baselineLimits];
+  const standardUncertainty = Math.hypot(...limits) / Math.sqrt(3);
+  const off = limits.reduce((sum, part) => sum + part, 0);
   const end = limit === 'lower' ? tolerance.lower : tolerance.upper;
-  if (end === undefined) return 'not-stated';
-  return (limit === 'lower' ? seen + off < end : seen - off > end) ? 'outside' : 'no-verdict';
+  const isBeyond = end !== undefined && (limit === 'lower' ? seen + off < end : seen - off > end);
+  const outcome = end === undefined ? 'not-stated' : isBeyond ? 'outside' : 'no-verdict';
+  return { seen, standardUncertainty, nominal, tolerance, outcome };
 }

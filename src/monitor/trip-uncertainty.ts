@@ -1,11 +1,13 @@
-import { rectangularInput, resolutionInput } from '../uncertainty/index.js';
+import { type DegreesOfFreedom, rectangularInput, resolutionInput } from '../uncertainty/index.js';
 import {
   halfWidthUncertaintyFormula,
   stepUncertaintyFormula,
+  tripDegreesFormula,
   tripExpandedFormula,
   tripUncertaintyFormula,
 } from '../working/formulas/monitor.js';
 import { type Step, step } from '../working/index.js';
+import { type Coverage, factorAt } from './coverage.js';
 
 /** What blurs a trip point, in ohms. */
 export interface TripBlur {
@@ -24,12 +26,14 @@ export interface TripBlur {
 /** An uncertainty with its parts, in ohms. */
 export interface TripUncertainty {
   readonly standardUncertainty: number;
+  readonly degreesOfFreedom: DegreesOfFreedom;
+  readonly coverageFactor: number;
   readonly expandedUncertainty: number;
   readonly working: readonly Step[];
 }
 
-/** The uncertainty of a trip point: anywhere inside a step, box and fixture anywhere inside their limits. */
-export function tripUncertainty(blur: TripBlur, k: number, what: string): TripUncertainty {
+/** The uncertainty of a trip point over n sweeps: anywhere inside a step, box and fixture anywhere inside their limits. */
+export function tripUncertainty(blur: TripBlur, n: number, coverage: Coverage, what: string): TripUncertainty {
   const { stepWidth: d, boxLimits, seriesLimits, ofMean: u_m, baselineLimits } = blur;
   const u_d = resolutionInput({ value: 0, resolution: d }).standardUncertainty;
   const limits = [
@@ -42,8 +46,12 @@ export function tripUncertainty(blur: TripBlur, k: number, what: string): TripUn
   ) as [number, number, number];
   const u = Math.sqrt(u_d * u_d + u_b * u_b + u_s * u_s + u_0 * u_0 + u_m * u_m);
   const each = [u_b, u_s, u_0];
+  const degreesOfFreedom = degreesOf(n, u, u_m);
+  const k = factorAt(coverage, degreesOfFreedom);
   return {
     standardUncertainty: u,
+    degreesOfFreedom,
+    coverageFactor: k,
     expandedUncertainty: k * u,
     working: [
       step(stepUncertaintyFormula, `${what}: standard uncertainty of the step`, { d }, u_d),
@@ -53,11 +61,21 @@ export function tripUncertainty(blur: TripBlur, k: number, what: string): TripUn
           : [
               step(halfWidthUncertaintyFormula, `${what}: standard uncertainty of ${name}`, { a }, each[i] as number, {
                 symbol,
+                unit: 'ohm',
               }),
             ],
       ),
       step(tripUncertaintyFormula, `${what}: standard uncertainty`, { u_d, u_b, u_s, u_0, u_m }, u),
-      step(tripExpandedFormula, `${what}: expanded uncertainty`, { k, u }, k * u),
+      ...(degreesOfFreedom === 'infinite'
+        ? []
+        : [step(tripDegreesFormula, `${what}: effective degrees of freedom`, { n, u, u_m }, degreesOfFreedom)]),
+      step(tripExpandedFormula, `${what}: expanded uncertainty`, { k, u }, k * u, { unit: 'ohm' }),
     ],
   };
+}
+
+/** Effective degrees of freedom where only a mean over n sweeps has finite ones. */
+export function degreesOf(n: number, u: number, u_m: number): DegreesOfFreedom {
+  const degrees = (n - 1) * (u / u_m) ** 4;
+  return Number.isFinite(degrees) ? degrees : 'infinite';
 }

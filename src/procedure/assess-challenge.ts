@@ -1,10 +1,12 @@
 import { formatQuantity } from '../units/index.js';
 import type { ChallengeFinding } from './findings.js';
-import type { PlanChallenge } from './plan.js';
+import { judgeResponse } from './judge-response.js';
+import type { Plan, PlanChallenge } from './plan.js';
 import type { ChallengeReading, Phase } from './readings.js';
 
 /** A single challenge of the monitor against what was seen, or without it. */
 export function assessChallenge(
+  plan: Plan,
   challenge: PlanChallenge,
   phase: Phase,
   seen: ChallengeReading | undefined,
@@ -29,13 +31,13 @@ export function assessChallenge(
     ...(responseTime === undefined ? {} : { responseTime }),
     ...(note === undefined ? {} : { note }),
   };
-  const late =
-    mustAlarm && alarm && challenge.wait !== null && responseTime !== undefined && responseTime > challenge.wait;
-  if (late) {
-    const message = `${where}: the alarm came after ${formatQuantity(responseTime as number, 's')}, permitted are ${formatQuantity(challenge.wait as number, 's')}.`;
-    return { ...common, ...rest, verdict: 'fail', message };
+  const isRight = alarm === mustAlarm;
+  const did = `${where}: ${alarm ? 'alarm' : 'no alarm'}, and it must ${mustAlarm ? '' : 'not '}alarm`;
+  const { wait } = challenge;
+  if (!(isRight && alarm) || responseTime === undefined || wait === null) {
+    return { ...common, ...rest, verdict: isRight ? 'pass' : 'fail', message: `${did}.` };
   }
-  const pass = alarm === mustAlarm;
-  const message = `${where}: ${alarm ? 'alarm' : 'no alarm'}, and it must ${mustAlarm ? '' : 'not '}alarm.`;
-  return { ...common, ...rest, verdict: pass ? 'pass' : 'fail', message };
+  const { judged, because } = judgeResponse(plan, responseTime, wait);
+  const message = `${did}; it came after ${formatQuantity(responseTime, 's')}, permitted are ${formatQuantity(wait, 's')}: ${because}.${responseTime > wait ? ' The alarm trips late.' : ''}`;
+  return { ...common, ...rest, response: judged, verdict: judged.verdict, message };
 }

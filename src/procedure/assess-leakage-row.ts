@@ -43,7 +43,7 @@ export function assessLeakageRow(plan: Plan, planned: PlanLeakage, reading: Read
   const known = isPlanned && planned.range !== undefined;
   const expanded = own ?? (known ? leakageUncertainty(measuring, planned.range, reading.value) : undefined);
   const planAccepts = isPlanned ? acceptanceOf(planned) : {};
-  const question = { rule: options.decisionRule, limits, nominal: 0, reads: 'current' } as const;
+  const question = { rule: options.decisionRule, limits, nominal: 0, unit: 'A' } as const;
   const accepted = own === undefined ? planAccepts : acceptanceOf(pointAcceptance({ ...question, atUpper: own }));
   const conformance = expanded === undefined ? undefined : conformanceOf(limits, current, expanded);
   const { verdict, reason } = judge({
@@ -56,7 +56,7 @@ export function assessLeakageRow(plan: Plan, planned: PlanLeakage, reading: Read
   const simple = contains(limits, current) ? 'pass' : 'fail';
   const because = reasonText(reason, {
     isLow: false,
-    accepted: acceptedText(accepted.acceptance, 'current'),
+    accepted: acceptedText(accepted.acceptance, 'A'),
     conformance,
   });
   const hint = simple === 'fail' ? hintText(measuring, current, planned.limit.current) : '';

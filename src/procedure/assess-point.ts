@@ -1,6 +1,6 @@
 import { contains } from '../band/index.js';
 import type { Warning } from '../checks/index.js';
-import { convertQuantity } from '../circuit/index.js';
+import { convertQuantity, quantityUnits } from '../circuit/index.js';
 import { formatQuantity } from '../units/index.js';
 import type { Step } from '../working/index.js';
 import { assessDisplay } from './assess-display.js';
@@ -120,7 +120,7 @@ export function assessPoint(plan: Plan, point: PlanPoint, output: Output, readin
     reason,
     message: `${shown} against ${bandText(limits, point.reads)}: ${reasonText(reason, {
       isLow: value < (nominal ?? Number.NEGATIVE_INFINITY),
-      accepted: acceptedText(accepted.acceptance, point.reads),
+      accepted: acceptedText(accepted.acceptance, quantityUnits[point.reads]),
       conformance,
     })}.`,
   };

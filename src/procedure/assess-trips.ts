@@ -1,8 +1,18 @@
 import type { Band } from '../band/index.js';
 import type { Warning } from '../checks/index.js';
-import { type MonitorSweep, type TripPoint, tripPoints } from '../monitor/index.js';
+import {
+  type HysteresisFound,
+  type MonitorSweep,
+  type TripPoint,
+  tripPoints,
+  type UnchangedFinding,
+} from '../monitor/index.js';
+import { expandedUncertainty } from '../uncertainty/index.js';
 import { formatBand, formatQuantity } from '../units/index.js';
-import type { TripFinding, TripFindings, Verdict } from './findings.js';
+import type { Step } from '../working/index.js';
+import type { TripFinding, TripFindings } from './findings.js';
+import { judgeMeasured } from './judge-measured.js';
+import { judgeResponse } from './judge-response.js';
 import type { Plan } from './plan.js';
 import { monitorAtBench } from './plan-monitor.js';
 import type { ChallengeReading, Phase } from './readings.js';
@@ -38,53 +48,27 @@ export function assessTrips(plan: Plan, readings: readonly ChallengeReading[], p
     });
   });
   if (sweeps.length === 0) return undefined;
-  const found = tripPoints(sweeps, { monitor: model, accuracy: box.accuracy });
-  const { points, response, unchanged, warnings, working } = found;
-  const rows: TripFinding[] = [
-    ...points.map((point) => pointRow(point, phase)),
-    ...unchanged.map(
-      ({ finding, limit, baseline, last, outcome }): TripFinding => ({
-        phase,
-        what: `${finding === 'never-trips' ? 'trip' : 'release'} ${nameOf(limit, baseline)}`,
-        unit: 'ohm',
-        limits: {},
-        verdict: outcome === 'outside' ? 'fail' : 'not judged',
-        isStated: outcome !== 'not-stated',
-        message: `${finding === 'never-trips' ? 'No alarm' : 'No release'} up to ${formatQuantity(last, 'ohm')}.`,
-      }),
-    ),
-    ...found.hysteresis.map(
-      ({ limit, baseline, value, standardUncertainty, stated: maker }): TripFinding => ({
-        phase,
-        what: `hysteresis ${nameOf(limit, baseline)}${maker === null ? '' : `, stated ${ohms(maker)}`}`,
-        unit: 'ohm',
-        value,
-        expandedUncertainty: found.coverageFactor * standardUncertainty,
-        limits: {},
-        verdict: 'not judged',
-        isStated: false,
-        message: `${ohms(value)}; the sheet states no limits.`,
-      }),
-    ),
-    ...(response === null
-      ? []
-      : [
-          {
-            phase,
-            what: 'response time, longest',
-            unit: 's',
-            value: response.longest,
-            limits: model.alarmDelay === undefined ? {} : { upper: model.alarmDelay },
-            verdict: verdictOf(response.outcome),
-            isStated: model.alarmDelay !== undefined,
-            message:
-              model.alarmDelay === undefined
-                ? `${formatQuantity(response.longest, 's')}; the sheet states no longest time.`
-                : `${formatQuantity(response.longest, 's')}, permitted are ${formatQuantity(model.alarmDelay, 's')}${response.outcome === 'outside' ? ': the alarm trips late' : ''}.`,
-          } as const,
-        ]),
+  const found = tripPoints(sweeps, {
+    monitor: model,
+    accuracy: box.accuracy,
+    coverageFactor: (degreesOfFreedom) =>
+      expandedUncertainty({ standardUncertainty: 1, degreesOfFreedom }).coverageFactor,
+  });
+  const made = [
+    ...found.points.map((point) => pointRow(plan, point)),
+    ...found.unchanged.map((sweep) => silenceRow(plan, sweep)),
+    ...found.hysteresis.map(hysteresisRow),
+    ...(found.response === null ? [] : [responseRow(plan, found.response.longest, model.alarmDelay)]),
   ];
-  return { phase, sweeps, rows, hysteresis: found.hysteresis, warnings: [...leftOut, ...warnings], working };
+  const judging = made.flatMap(({ warnings }) => warnings);
+  return {
+    phase,
+    sweeps,
+    rows: made.map(({ row }) => ({ phase, ...row })),
+    hysteresis: found.hysteresis,
+    warnings: [...leftOut, ...found.warnings, ...distinct(judging)],
+    working: [...found.working, ...made.flatMap(({ working }) => working)],
+  };
 }
 
 /** The rows of a sweep that was made several times: one run for each, begun where the set values turn back. */
@@ -101,30 +85,86 @@ function runsOf(rows: readonly ChallengeReading[], direction: 'up' | 'down'): re
   return runs;
 }
 
-function pointRow(point: TripPoint, phase: Phase): TripFinding {
-  const { event, limit, baseline, value, expandedUncertainty, tolerance, outcome } = point;
-  const shown = `${ohms(value)} ± ${ohms(expandedUncertainty)}`;
-  const against = {
-    inside: `inside ${bandText(tolerance)}`,
-    outside: `outside ${bandText(tolerance)}`,
-    'no-verdict': `too near to a limit of ${bandText(tolerance)} for its uncertainty: a finer step or a better box decides`,
-    'not-stated': 'the sheet states no limits',
-  }[outcome];
-  return {
-    phase,
-    what: `${event} ${nameOf(limit, baseline)}`,
-    unit: 'ohm',
-    value,
-    expandedUncertainty,
-    limits: tolerance,
-    verdict: verdictOf(outcome),
-    isStated: outcome !== 'not-stated',
-    message: `${shown}: ${against}.`,
-  };
+/** A row of the record with what its judging says. */
+interface JudgedRow {
+  readonly row: Omit<TripFinding, 'phase'>;
+  readonly warnings: readonly Warning[];
+  readonly working: readonly Step[];
 }
 
-function verdictOf(outcome: TripPoint['outcome']): Verdict {
-  return outcome === 'inside' ? 'pass' : outcome === 'outside' ? 'fail' : 'not judged';
+function pointRow(plan: Plan, point: TripPoint): JudgedRow {
+  const { event, limit, baseline, value, tolerance, nominal } = point;
+  const expanded = expandedUncertainty(point);
+  const shown = `${ohms(value)} ± ${ohms(expanded.expandedUncertainty)}`;
+  const row = { what: `${event} ${nameOf(limit, baseline)}`, unit: 'ohm', value, limits: tolerance } as const;
+  if (nominal === null || !isLimited(tolerance))
+    return told({ ...row, expanded }, `${shown}; the sheet states no limits.`);
+  const { judged, because, ...rest } = judgeMeasured(plan, {
+    limits: tolerance,
+    nominal,
+    value,
+    unit: 'ohm',
+    expanded,
+  });
+  const message = `${shown} against ${bandText(tolerance)}: ${because}.`;
+  return { row: { ...row, ...judged, isStated: true, message }, ...rest };
+}
+
+/** Silence up to a value says that the trip point lies beyond: judged where no point beyond could be accepted. */
+function silenceRow(plan: Plan, sweep: UnchangedFinding): JudgedRow {
+  const { finding, limit, baseline, last, seen, standardUncertainty, nominal, tolerance } = sweep;
+  const isTrip = finding === 'never-trips';
+  const row = { what: `${isTrip ? 'trip' : 'release'} ${nameOf(limit, baseline)}`, unit: 'ohm' } as const;
+  const said = `No ${isTrip ? 'alarm' : 'release'} up to ${ohms(last)}`;
+  if (nominal === null || !isLimited(tolerance)) return told({ ...row, limits: tolerance }, `${said}.`);
+  const common = { ...row, limits: tolerance, isStated: true } as const;
+  const expanded = expandedUncertainty({ standardUncertainty });
+  const { judged, because, ...rest } = judgeMeasured(plan, {
+    limits: tolerance,
+    nominal,
+    value: seen,
+    unit: 'ohm',
+    expanded,
+  });
+  const isPast = limit === 'lower' ? seen < nominal : seen > nominal;
+  if (isPast && judged.verdict === 'fail') {
+    const { verdict, reason } = judged;
+    const message = `${said}, against ${bandText(tolerance)}: a trip point beyond it is ${because}.`;
+    return { row: { ...common, verdict, reason, message }, ...rest };
+  }
+  const open = { verdict: 'not judged', reason: 'nothing-to-compare' } as const;
+  const message = `${said}: the sweep ends before it could tell.`;
+  return { row: { ...common, ...open, message }, warnings: rest.warnings, working: [] };
+}
+
+function hysteresisRow({ limit, baseline, value, stated, ...blur }: HysteresisFound): JudgedRow {
+  const what = `hysteresis ${nameOf(limit, baseline)}${stated === null ? '' : `, stated ${ohms(stated)}`}`;
+  const expanded = expandedUncertainty(blur);
+  return told({ what, unit: 'ohm', value, expanded, limits: {} }, `${ohms(value)}; the sheet states no limits.`);
+}
+
+function responseRow(plan: Plan, longest: number, permitted: number | undefined): JudgedRow {
+  const row = { what: 'response time, longest', unit: 's', value: longest } as const;
+  const shown = formatQuantity(longest, 's');
+  if (permitted === undefined) return told({ ...row, limits: {} }, `${shown}; the sheet states no longest time.`);
+  const { judged, because, ...rest } = judgeResponse(plan, longest, permitted);
+  const late = longest > permitted ? ' The alarm trips late.' : '';
+  const message = `${shown}, permitted are ${formatQuantity(permitted, 's')}: ${because}.${late}`;
+  return { row: { ...row, limits: { upper: permitted }, ...judged, isStated: true, message }, ...rest };
+}
+
+/** A row for which the sheet states no limits. */
+function told(row: Pick<TripFinding, 'what' | 'unit' | 'value' | 'expanded' | 'limits'>, message: string): JudgedRow {
+  const open = { verdict: 'not judged', reason: 'no-limits', isStated: false } as const;
+  return { row: { ...row, ...open, message }, warnings: [], working: [] };
+}
+
+function distinct(warnings: readonly Warning[]): readonly Warning[] {
+  return warnings.filter(({ message }, i) => warnings.findIndex((entry) => entry.message === message) === i);
+}
+
+function isLimited({ lower, upper }: Band): boolean {
+  return lower !== undefined || upper !== undefined;
 }
 
 function nameOf(limit: 'lower' | 'upper' | 'rise', baseline: number | undefined): string {
@@ -133,7 +173,6 @@ function nameOf(limit: 'lower' | 'upper' | 'rise', baseline: number | undefined)
 }
 
 function bandText(band: Band): string {
-  if (band.lower === undefined && band.upper === undefined) return 'no limits';
   return formatBand(band, 'ohm', { digits: 4, rounding: 'nearest' });
 }
 

@@ -18,6 +18,8 @@ export interface Bench {
   readonly resistanceBox?: BenchBox;
   /** Lead and fixture between the box and the monitor. */
   readonly fixture?: SeriesResistance;
+  /** How well response times of the monitor are taken; without it only simple acceptance judges them. */
+  readonly timing?: BenchTiming;
   /** Quantity in which limits are wanted; the first that the instrument reads unless stated. */
   readonly reads?: Quantity;
   readonly substitution?: Substitution;
@@ -146,6 +148,12 @@ export type LeadGeometry =
 
 /** A decade or substitution box of the bench. */
 export type BenchBox = ResistanceBox & { readonly name?: string };
+
+/** How response times are taken: by hand with a watch, or otherwise. */
+export interface BenchTiming {
+  /** How far a time may be off, to either side, in seconds: watch and reaction. */
+  readonly limits: number;
+}
 
 /** When a load of the bench may stand in for a load of the sheet. */
 export interface Substitution {

@@ -29,8 +29,8 @@ export function challengeFindings(
           : of('as-found').filter(({ challenge: number }) => number === challenge.number);
       const found =
         seen.length === 0
-          ? [assessChallenge(challenge, phase, undefined)]
-          : seen.map((entry) => assessChallenge(challenge, phase, entry));
+          ? [assessChallenge(plan, challenge, phase, undefined)]
+          : seen.map((entry) => assessChallenge(plan, challenge, phase, entry));
       return found.filter((finding) => finding !== undefined);
     }),
   );

@@ -181,6 +181,8 @@ export interface ChallengeFinding {
   /** Whether it alarmed; absent when nothing was written down. */
   readonly alarm?: boolean;
   readonly responseTime?: number;
+  /** The response time by the rule of the plan; absent where none was taken, or none is permitted by the sheet. */
+  readonly response?: JudgedMeasured;
   readonly verdict: Verdict;
   readonly message: string;
   readonly note?: string;
@@ -197,16 +199,31 @@ export interface TripFindings {
   readonly working: readonly Step[];
 }
 
+/** A value as the rule of the plan judges it. */
+export interface JudgedMeasured {
+  readonly verdict: Verdict;
+  readonly reason: ReasonCode;
+  /** 0 where the maker states that it trips, or at no time; −1 at the lower limit, +1 at the upper. */
+  readonly margin?: number;
+  /** Limits inside which the rule accepts; `null` where it accepts none, absent where it cannot be applied. */
+  readonly acceptance?: Band | null;
+  /** Only of the rule `non-binary`: values outside fail. */
+  readonly failing?: Band;
+  /** Absent where nothing says how well the value is known. */
+  readonly expanded?: ExpandedUncertainty;
+  readonly conformance?: Conformance;
+  /** Verdict of simple acceptance, where that of the rule differs. */
+  readonly simpleVerdict?: Verdict;
+}
+
 /** A trip point, a release point or a response time against what the sheet states. */
-export interface TripFinding {
+export interface TripFinding extends JudgedMeasured {
   readonly phase: Phase;
   readonly what: string;
   readonly unit: 'ohm' | 's';
   /** In ohms as the monitor sees it, or in seconds; absent where nothing tripped. */
   readonly value?: number;
-  readonly expandedUncertainty?: number;
   readonly limits: Band;
-  readonly verdict: Verdict;
   /** Whether the sheet states limits for it: one without leaves nothing open. */
   readonly isStated: boolean;
   readonly message: string;

@@ -1,10 +1,9 @@
 import { type Band, contains } from '../band/index.js';
-import type { Quantity } from '../circuit/index.js';
 import { type Conformance, decisionWord } from '../decision/index.js';
+import { type DisplayUnit, formatBand } from '../units/index.js';
 import type { PlanDecisionRule } from './decision-rule.js';
 import type { ReasonCode, Verdict } from './findings.js';
 import { probabilityText } from './probability-text.js';
-import { bandText } from './quantity-text.js';
 
 /** A value to be judged by the rule of the plan. */
 export interface JudgedValue {
@@ -52,8 +51,8 @@ export function acceptanceOf(
 }
 
 /** What is accepted, in words. */
-export function acceptedText(acceptance: Band | null | undefined, quantity: Quantity): string {
-  return acceptance ? `${bandText(acceptance, quantity)} is accepted` : 'no reading is accepted';
+export function acceptedText(acceptance: Band | null | undefined, unit: DisplayUnit): string {
+  return acceptance ? `${formatBand(acceptance, unit)} is accepted` : 'no reading is accepted';
 }
 
 /** What the end of a sentence says of a reason. */

@@ -1,5 +1,5 @@
 import type { Band } from '../band/index.js';
-import type { Quantity } from '../circuit/index.js';
+import { type Quantity, quantityUnits } from '../circuit/index.js';
 import { type Conformance, conformanceProbability } from '../decision/index.js';
 import { type ExpandedUncertainty, expandedUncertainty } from '../uncertainty/index.js';
 import type { PlanDecisionRule } from './decision-rule.js';
@@ -87,7 +87,9 @@ function ownAcceptance(
   expanded: ExpandedUncertainty,
 ): Pick<JudgedValue, 'acceptance' | 'failing'> {
   if (nominal === undefined) return {};
-  return acceptanceOf(pointAcceptance({ rule, limits, nominal, reads, atLower: expanded, atUpper: expanded }));
+  return acceptanceOf(
+    pointAcceptance({ rule, limits, nominal, unit: quantityUnits[reads], atLower: expanded, atUpper: expanded }),
+  );
 }
 
 /** Probability that the quantity conforms, from a reading and its uncertainty. */

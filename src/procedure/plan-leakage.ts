@@ -75,7 +75,7 @@ function planOne(test: LeakageTest, number: number, output: Output, bench: Bench
           rule,
           limits: { upper: current },
           nominal: 0,
-          reads: 'current',
+          unit: 'A',
           ...(atLimit === undefined ? {} : { atUpper: atLimit }),
         });
   const unknown: Warning = {

@@ -1,5 +1,5 @@
 import type { Warning } from '../checks/index.js';
-import { atPath } from '../checks/index.js';
+import { atPath, requireNonNegative } from '../checks/index.js';
 import { challengesFor, type Monitor, type MonitorChallenge } from '../monitor/index.js';
 import { formatQuantity } from '../units/index.js';
 import type { Bench } from './bench.js';
@@ -23,6 +23,7 @@ export function planMonitor(monitor: MonitorSpecification | undefined, bench: Be
     const message = 'The bench states no resistance box: the thresholds of the monitor are not challenged.';
     return { rows: stated, warnings: [{ code: 'box-not-on-bench', message }] };
   }
+  if (bench.timing !== undefined) requireNonNegative(bench.timing.limits, 'bench.timing.limits');
   const { name: _, ...box } = bench.resistanceBox;
   const found = atPath('monitor.model', () => challengesFor(monitorAtBench(model, bench), box));
   const readings = found.challenges.filter((challenge) => challenge.kind === 'reading');

@@ -1,10 +1,8 @@
 import type { Band } from '../band/index.js';
 import { CalculationError, type Warning } from '../checks/index.js';
-import type { Quantity } from '../circuit/index.js';
-import { quantityUnits } from '../circuit/index.js';
 import { type AcceptanceLimits, type AcceptanceOptions, explainAcceptanceBand } from '../decision/index.js';
 import type { ExpandedUncertainty } from '../uncertainty/index.js';
-import type { Step } from '../working/index.js';
+import type { Step, UnitName } from '../working/index.js';
 import { type PlanDecisionRule, ruleAt } from './decision-rule.js';
 
 /** What the acceptance limits of a point follow from. */
@@ -12,8 +10,8 @@ export interface AcceptanceQuestion {
   readonly rule: PlanDecisionRule;
   readonly limits: Band;
   readonly nominal: number;
-  /** Quantity of the limits. */
-  readonly reads: Quantity;
+  /** Unit of the limits. */
+  readonly unit: UnitName;
   /** Resolution of the range that is used; not rounded to it where absent. */
   readonly resolution?: number;
   /** Uncertainty of a reading at each limit that there is. */
@@ -80,7 +78,6 @@ function bySide(question: AcceptanceQuestion): PointAcceptance {
   };
 }
 
-function optionsOf({ resolution, reads }: AcceptanceQuestion): AcceptanceOptions {
-  const unit = quantityUnits[reads];
+function optionsOf({ resolution, unit }: AcceptanceQuestion): AcceptanceOptions {
   return resolution === undefined ? { unit } : { resolution, unit };
 }

@@ -1,6 +1,6 @@
 import { type Band, contains } from '../band/index.js';
 import type { Warning } from '../checks/index.js';
-import type { Quantity } from '../circuit/index.js';
+import { type Quantity, quantityUnits } from '../circuit/index.js';
 import { testUncertaintyRatio } from '../decision/index.js';
 import {
   type ExpandedUncertainty,
@@ -100,7 +100,7 @@ export function pointMeasurement(
   const ratio = ratioOf(limits, nominal, expanded.expandedUncertainty);
   if (ratio !== undefined) measurement.testUncertaintyRatio = ratio;
   const { reads, range } = conditions;
-  const question = { rule, limits, nominal, reads, resolution: range.resolution };
+  const question = { rule, limits, nominal, unit: quantityUnits[reads], resolution: range.resolution };
   const { acceptance, failing, assumptions, warnings, working } = pointAcceptance({
     ...question,
     ...(atLower === undefined ? {} : { atLower }),

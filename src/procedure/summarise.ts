@@ -36,6 +36,6 @@ export function summarise(
     pass: of('pass'),
     fail,
     notJudged: of('not judged') + unverified,
-    closeToLimit: [...points, ...leakage].filter((row) => row.reason === 'close-to-limit').length,
+    closeToLimit: [...points, ...leakage, ...stated].filter((row) => row.reason === 'close-to-limit').length,
   };
 }

@@ -145,7 +145,7 @@ function pointRow(finding: PointFinding, point: PlanPoint | undefined, unit: Pri
 }
 
 function challengeRow(finding: ChallengeFinding): CsvRow {
-  const { challenge, number, set, phase, alarm, responseTime, verdict, message, note } = finding;
+  const { challenge, number, set, phase, alarm, responseTime, response, verdict, message, note } = finding;
   return {
     kind: 'monitor challenge',
     number,
@@ -154,13 +154,19 @@ function challengeRow(finding: ChallengeFinding): CsvRow {
     phase,
     reading: alarm === undefined ? undefined : alarm ? 'alarm' : 'no alarm',
     'response time [s]': responseTime,
+    'margin [%]': percent(response?.margin),
+    'accept to': response?.acceptance?.upper,
+    'probability of conforming [%]': percent(response?.conformance?.conforming),
     verdict,
+    'verdict without guard band': response?.simpleVerdict,
+    reason: response?.reason,
     message,
     note,
   };
 }
 
-function tripRow({ what, unit, value, expandedUncertainty, limits, phase, verdict, message }: TripFinding): CsvRow {
+function tripRow(finding: TripFinding): CsvRow {
+  const { what, unit, value, expanded, limits, acceptance, margin, conformance, phase, message } = finding;
   return {
     kind: 'monitor trip',
     point: what,
@@ -170,8 +176,14 @@ function tripRow({ what, unit, value, expandedUncertainty, limits, phase, verdic
     'lower limit': limits.lower,
     'upper limit': limits.upper,
     reading: value,
-    'expanded uncertainty': expandedUncertainty,
-    verdict,
+    'margin [%]': percent(margin),
+    'expanded uncertainty': expanded?.expandedUncertainty,
+    'accept from': acceptance?.lower,
+    'accept to': acceptance?.upper,
+    'probability of conforming [%]': percent(conformance?.conforming),
+    verdict: finding.verdict,
+    'verdict without guard band': finding.simpleVerdict,
+    reason: finding.reason,
     message,
   };
 }

@@ -27,7 +27,7 @@ const down = [...up].reverse();
 describe('tripPoints', () => {
   it('finds trip and release by arithmetic that can be done by hand', () => {
     const sweeps = [sweepOf(up, (set) => set > 132), sweepOf(down, (set) => set > 124)];
-    const { points, hysteresis, coverageFactor } = tripPoints(sweeps, bench);
+    const { points, hysteresis } = tripPoints(sweeps, bench);
     const [trip, release] = points;
     // Between 130 and 134, and between 126 and 122, with 0.3 in series.
     expect(trip).toMatchObject({ event: 'trip', limit: 'upper', values: [132.3], repeatability: null });
@@ -35,7 +35,8 @@ describe('tripPoints', () => {
     // Step 4/√12, box (0.005 · 132 + 0.05)/√3, fixture 0.1/√3.
     const u = Math.hypot(4 / Math.sqrt(12), 0.71 / Math.sqrt(3), 0.1 / Math.sqrt(3));
     expect(trip?.standardUncertainty).toBeCloseTo(u, 12);
-    expect(coverageFactor).toBe(2);
+    expect(trip).toMatchObject({ coverageFactor: 2, degreesOfFreedom: 'infinite', nominal: 135 });
+    expect(release?.nominal).toBeNull();
     expect(trip?.tolerance).toEqual({ lower: 130, upper: 140 });
     // 132.3 ± 2.45 reaches below 130.
     expect(trip?.outcome).toBe('no-verdict');
@@ -46,6 +47,7 @@ describe('tripPoints', () => {
       Math.hypot(4 / Math.sqrt(6), (0.005 * 8) / Math.sqrt(3)),
       12,
     );
+    expect(hysteresis[0]?.expandedUncertainty).toBe(2 * (hysteresis[0]?.standardUncertainty ?? 0));
   });
 
   it('tells inside from outside when the step is fine', () => {
@@ -75,6 +77,24 @@ describe('tripPoints', () => {
     expect(points[0]?.repeatability).toBeCloseTo(Math.sqrt(7 / 3), 12);
     const withMean = working.find(({ formula }) => formula === 'monitor-trip-uncertainty');
     expect(withMean?.inputs['u_m']).toBeCloseTo(Math.sqrt(7 / 9), 12);
+    // Welch and Satterthwaite, G.2b: only the mean of three has a finite number, 2.
+    const u = points[0]?.standardUncertainty as number;
+    expect(points[0]?.degreesOfFreedom).toBeCloseTo((2 * u ** 4) / (7 / 9) ** 2, 10);
+  });
+
+  it('a coverage factor by the degrees of freedom, for points and hysteresis', () => {
+    const coverageFactor = (degrees: number | 'infinite'): number => (degrees === 'infinite' ? 2 : 3);
+    const at = (trip: number) => sweepOf([trip - 0.5, trip + 0.5], (set) => set > trip);
+    const back = sweepOf([127, 126], (set) => set > 126.5);
+    const { points, hysteresis } = tripPoints([at(134), at(135), back], { ...bench, coverageFactor });
+    expect(points.map((point) => [point.event, point.coverageFactor])).toEqual([
+      ['trip', 3],
+      ['release', 2],
+    ]);
+    expect(points[0]?.expandedUncertainty).toBe(3 * (points[0]?.standardUncertainty ?? 0));
+    expect(hysteresis[0]?.expandedUncertainty).toBe(3 * (hysteresis[0]?.standardUncertainty ?? 0));
+    const bad = () => tripPoints([at(134)], { ...bench, coverageFactor: () => 0 });
+    expect(faultOf(bad)).toEqual(['not-positive', 'coverageFactor']);
   });
 
   it('a rise is judged from its baseline, which blurs the limit', () => {
@@ -122,7 +142,17 @@ describe('tripPoints', () => {
   it('a sweep that never trips is a finding, and a fault where it went far enough', () => {
     const silent = (values: readonly number[], rest = {}) =>
       tripPoints([sweepOf(values, () => false, rest)], bench).unchanged[0];
-    expect(silent(up)).toEqual({ sweep: 0, finding: 'never-trips', limit: 'upper', last: 142, outcome: 'outside' });
+    expect(silent(up)).toEqual({
+      sweep: 0,
+      finding: 'never-trips',
+      limit: 'upper',
+      last: 142,
+      seen: 142.3,
+      standardUncertainty: expect.closeTo(Math.hypot(0.005 * 142 + 0.05, 0.1) / Math.sqrt(3), 12),
+      nominal: 135,
+      tolerance: { lower: 130, upper: 140 },
+      outcome: 'outside',
+    });
     expect(silent([130, 138])?.outcome).toBe('no-verdict');
     expect(silent([8, 2])).toMatchObject({ limit: 'lower', outcome: 'outside' });
     expect(silent([60, 80], { baseline: 50 })).toMatchObject({ limit: 'rise', outcome: 'outside', baseline: 50 });

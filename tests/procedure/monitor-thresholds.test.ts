@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { explainAcceptanceBand, priorFromReliability } from '../../src/decision/index.js';
 import type { Monitor } from '../../src/monitor/index.js';
 import {
   assessReadings,
@@ -7,11 +8,19 @@ import {
   type ChallengeReading,
   makeRecord,
   type Plan,
+  type PlanDecisionRule,
   planVerification,
   type Readings,
   recomputeRecord,
 } from '../../src/procedure/index.js';
-import { recordCsv, recordHtml, recordText, worksheetCsv, worksheetText } from '../../src/report/index.js';
+import {
+  recordCsv,
+  recordHtml,
+  recordMarkdown,
+  recordText,
+  worksheetCsv,
+  worksheetText,
+} from '../../src/report/index.js';
 import {
   parseFindings,
   parsePlan,
@@ -131,7 +140,7 @@ describe('challenges that were made', () => {
   it('find trip points with their uncertainty', () => {
     const { monitorTrips } = assessReadings(plan, readingsWith(played(10, 150)));
     const upper = monitorTrips[0]?.rows.find(({ what }) => what === 'trip of the upper limit');
-    expect(Math.abs((upper?.value ?? 0) - 150)).toBeLessThanOrEqual(upper?.expandedUncertainty ?? 0);
+    expect(Math.abs((upper?.value ?? 0) - 150)).toBeLessThanOrEqual(upper?.expanded?.expandedUncertainty ?? 0);
     expect(upper).toMatchObject({ verdict: 'pass', limits: { lower: 142, upper: 158 } });
   });
 
@@ -146,7 +155,7 @@ describe('challenges that were made', () => {
       verdict: 'fail',
       value: 3.4,
       limits: { upper: 2 },
-      message: '3.4 s, permitted are 2 s: the alarm trips late.',
+      message: '3.4 s, permitted are 2 s: above the upper limit. The alarm trips late.',
     });
     const soon = assessReadings(plan, readingsWith(played(10, 150, 1.9)));
     expect(soon.final.fail).toBe(0);
@@ -206,6 +215,170 @@ describe('challenges that were made', () => {
   });
 });
 
+describe('trip points under the decision rule of the plan', () => {
+  const under = (decisionRule: PlanDecisionRule, change: Partial<Bench> = {}): Plan =>
+    planVerification(specification, { ...bench, ...change, decisionRule });
+  const tripOf = (made: Plan, upper: number, what = 'trip of the upper limit') =>
+    assessReadings(made, readingsWith(played(10, upper, undefined, made))).monitorTrips[0]?.rows.find(
+      (row) => row.what === what,
+    );
+  const guarded = under({ kind: 'guarded-acceptance', ratio: 1 });
+
+  it('are accepted inside the limits by U, and not otherwise', () => {
+    const good = tripOf(guarded, 150);
+    const U = good?.expanded?.expandedUncertainty as number;
+    // Step of 2 ohm, box of 0.5 % and 0.1 ohm, at 95 %.
+    expect(U).toBeCloseTo(1.959963985 * Math.hypot(2 / Math.sqrt(12), (0.005 * 150 + 0.1) / Math.sqrt(3)), 1);
+    expect(good).toMatchObject({ verdict: 'pass', reason: 'inside', limits: { lower: 142, upper: 158 } });
+    expect(good?.acceptance?.lower).toBeCloseTo(142 + U, 0);
+    expect(good?.acceptance?.lower).toBeGreaterThanOrEqual(142 + U);
+    expect(good?.acceptance?.upper).toBeLessThanOrEqual(158 - U);
+    expect(good?.conformance?.conforming).toBeGreaterThan(0.999);
+    const near = tripOf(guarded, 157.5);
+    expect(near).toMatchObject({ verdict: 'fail', reason: 'in-guard-band', simpleVerdict: 'pass' });
+    expect(near?.message).toMatch(/too close for the uncertainty: 143\.\d Ω to 156\.\d Ω is accepted; probability/);
+  });
+
+  it('have the acceptance limits of the same rule for any point', () => {
+    const rules: readonly PlanDecisionRule[] = [
+      { kind: 'guarded-rejection', ratio: 1 },
+      { kind: 'specific-consumer-risk', risk: 0.05 },
+      { kind: 'specific-producer-risk', risk: 0.05 },
+      { kind: 'test-uncertainty-ratio', method: 'root-sum-square' },
+      { kind: 'global-consumer-risk', risk: 0.02, reliability: 0.9 },
+    ];
+    for (const rule of rules) {
+      const trip = tripOf(under(rule), 150);
+      const { acceptance } = explainAcceptanceBand(
+        { lower: 142, upper: 158 },
+        rule.kind === 'global-consumer-risk'
+          ? {
+              kind: rule.kind,
+              risk: rule.risk,
+              prior: priorFromReliability({ lower: 142, upper: 158 }, rule.reliability),
+            }
+          : rule,
+        trip?.expanded ?? {},
+      );
+      expect(trip?.verdict, rule.kind).toBe('pass');
+      // Rounded inward to the last place of U.
+      expect((trip?.acceptance?.lower ?? 0) - (acceptance?.lower ?? 0), rule.kind).toBeGreaterThanOrEqual(-1e-9);
+      expect((trip?.acceptance?.lower ?? 0) - (acceptance?.lower ?? 0), rule.kind).toBeLessThan(0.1 + 1e-9);
+    }
+  });
+
+  it('are stated in four ways by the non-binary rule', () => {
+    const rule = under({ kind: 'non-binary', ratio: 1 });
+    const up = challenges.find((c) => c.kind === 'sweep' && c.direction === 'up' && c.limit === 'upper');
+    const found = (upper: number) => {
+      const rows = Array.from({ length: 40 }, (_, i) => 131 + i).map((set) => {
+        return { challenge: up?.number ?? 0, set, alarm: set > upper, phase: 'as-found' } as const;
+      });
+      return assessReadings(rule, readingsWith(rows)).monitorTrips[0]?.rows[0];
+    };
+    const statements = [150, 157, 158, 160].map((upper) => {
+      const { value, verdict, reason } = found(upper) ?? {};
+      return [value, verdict, reason];
+    });
+    expect(statements).toEqual([
+      [150.5, 'pass', 'inside'],
+      [157.5, 'pass', 'conditional-pass'],
+      [158.5, 'fail', 'conditional-fail'],
+      [160.5, 'fail', 'above-upper'],
+    ]);
+    expect(tripOf(rule, 150)?.failing?.upper).toBeGreaterThan(158);
+  });
+
+  it('close to a limit are called so, and counted', () => {
+    const plain = under({ kind: 'simple-acceptance' });
+    expect(tripOf(plain, 157)).toMatchObject({ verdict: 'pass', reason: 'close-to-limit' });
+    expect(assessReadings(plain, readingsWith(played(10, 157, undefined, plain))).final.closeToLimit).toBe(1);
+  });
+
+  it('that are not reached fail only where none beyond could be accepted', () => {
+    const up = challenges.find((c) => c.kind === 'sweep' && c.direction === 'up' && c.limit === 'upper');
+    const silentTo = (made: Plan, last: number) => {
+      const sets = up?.kind === 'sweep' ? up.values.filter((set) => set <= last) : [];
+      const rows = sets.map((set) => ({ challenge: up?.number ?? 0, set, alarm: false, phase: 'as-found' as const }));
+      return assessReadings(made, readingsWith(rows)).monitorTrips[0]?.rows[0];
+    };
+    expect(silentTo(guarded, 155)).toMatchObject({
+      verdict: 'not judged',
+      reason: 'nothing-to-compare',
+      isStated: true,
+    });
+    expect(silentTo(guarded, 158)).toMatchObject({ verdict: 'fail', reason: 'in-guard-band' });
+    expect(silentTo(under({ kind: 'simple-acceptance' }), 157)?.verdict).toBe('not judged');
+    expect(silentTo(under({ kind: 'simple-acceptance' }), 159)).toMatchObject({
+      verdict: 'fail',
+      reason: 'above-upper',
+    });
+  });
+
+  it('of a release and a hysteresis are told with U, and leave nothing open', () => {
+    const release = tripOf(guarded, 150, 'release of the upper limit');
+    expect(release).toMatchObject({ verdict: 'not judged', reason: 'no-limits', isStated: false });
+    expect(release?.expanded?.coverageProbability).toBe(0.95);
+  });
+
+  it('several sweeps widen U by the degrees of freedom', () => {
+    const read = [...played(10, 150, undefined, guarded), ...played(10, 146, undefined, guarded)];
+    const twice = assessReadings(guarded, readingsWith(read)).monitorTrips[0]?.rows.find(
+      ({ what }) => what === 'trip of the upper limit',
+    );
+    expect(twice?.expanded?.degreesOfFreedom).not.toBe('infinite');
+    expect(twice?.expanded?.coverageFactor).toBeGreaterThan(2);
+  });
+
+  it('a time is judged with the limits of the watch, and without them only by simple acceptance', () => {
+    const timeOf = (made: Plan, time: number) => {
+      const { monitorTrips, monitorChallenges } = assessReadings(made, readingsWith(played(10, 150, time, made)));
+      return [monitorTrips[0]?.rows.find(({ unit }) => unit === 's'), monitorChallenges[0]] as const;
+    };
+    const [open, single] = timeOf(guarded, 1);
+    expect(open).toMatchObject({ verdict: 'not judged', reason: 'no-decision', isStated: true });
+    expect(single).toMatchObject({ verdict: 'not judged', response: { reason: 'no-decision' } });
+    const timed = under({ kind: 'guarded-acceptance', ratio: 1 }, { timing: { limits: 0.3 } });
+    const [good, goodSingle] = timeOf(timed, 1.5);
+    expect(good).toMatchObject({ verdict: 'pass', limits: { upper: 2 } });
+    // 1.96 · 0.3/√3 = 0.339; the limit is rounded inward to its last place.
+    expect(good?.expanded?.expandedUncertainty).toBeCloseTo(0.33948, 4);
+    expect(good?.acceptance?.upper).toBeCloseTo(1.66, 10);
+    expect(goodSingle).toMatchObject({ verdict: 'pass', response: { verdict: 'pass' } });
+    const [near, nearSingle] = timeOf(timed, 1.8);
+    expect(near).toMatchObject({ verdict: 'fail', reason: 'in-guard-band', simpleVerdict: 'pass' });
+    expect(nearSingle).toMatchObject({ verdict: 'fail', response: { reason: 'in-guard-band' } });
+    expect(timeOf(timed, 3.4)[0]).toMatchObject({ verdict: 'fail', reason: 'above-upper' });
+  });
+
+  it('stand in every form of the record, read back and recompute', () => {
+    const timed = under({ kind: 'guarded-acceptance', ratio: 1 }, { timing: { limits: 0.3 } });
+    const record = makeRecord(timed, readingsWith(played(10, 157.5, 1.5, timed)));
+    expect(parseFindings(JSON.parse(JSON.stringify(record.findings)))).toEqual(record.findings);
+    expect(parsePlan(JSON.parse(JSON.stringify(record.plan)))).toEqual(record.plan);
+    expect(recomputeRecord(record)).toEqual({ same: true, differences: [] });
+    const flat = (text: string): string => text.replace(/\s+/g, ' ');
+    for (const text of [recordText(record), recordMarkdown(record), recordHtml(record)]) {
+      expect(flat(text)).toMatch(/Decision rule for trip points and times: guarded acceptance/);
+      expect(flat(text)).toMatch(/too close for the uncertainty/);
+      expect(flat(text)).toMatch(/143\.\d/);
+    }
+    const [head = '', ...lines] = recordCsv(record).split('\r\n');
+    const row = lines.find((line) => line.includes('trip of the upper limit'))?.split(',') ?? [];
+    const cell = (name: string): string | undefined => row[head.split(',').indexOf(name)];
+    expect(cell('reason')).toBe('in-guard-band');
+    expect(cell('verdict without guard band')).toBe('pass');
+    expect(Number(cell('accept from'))).toBeGreaterThan(143);
+    expect(Number(cell('probability of conforming [%]'))).toBeLessThan(97.5);
+    expect(() => planVerification(specification, { ...bench, timing: { limits: -1 } })).toThrow(
+      expect.objectContaining({ code: 'negative', path: 'bench.timing.limits' }),
+    );
+    expect(() =>
+      parseFindings({ ...record.findings, monitorTrips: [{ ...record.findings.monitorTrips[0], rows: [{}] }] }),
+    ).toThrow(expect.objectContaining({ path: expect.stringContaining('monitorTrips[0].rows[0]') }));
+  });
+});
+
 describe('the display of a monitor', () => {
   it('that is off by a constant is hinted at, and not judged by it', () => {
     const display = { resolution: 1, maximum: 999, open: 'over-range' } as const;
@@ -232,7 +405,7 @@ describe('documents with challenges', () => {
   it('print what to set, what it did, and a picture of each sweep', () => {
     expect(worksheetText(plan).replace(/\s+/g, ' ')).toContain('Set 141 Ω. It must not alarm. Wait 2 s.');
     const text = recordText(record).replace(/\s+/g, ' ');
-    expect(text).toContain('the alarm trips late');
+    expect(text).toContain('The alarm trips late');
     expect(text).toContain('says nothing of an electrode on a patient');
     const html = recordHtml(record);
     expect(html.match(/may trip here/g)?.length).toBe(challenges.filter(({ kind }) => kind === 'sweep').length);

@@ -1,4 +1,14 @@
-import type { ChallengeFinding, Phase, Plan, PlanChallenge, TripFinding, TripFindings } from '../../procedure/index.js';
+import type { Band } from '../../band/index.js';
+import {
+  type ChallengeFinding,
+  decisionRuleText,
+  type Phase,
+  type Plan,
+  type PlanChallenge,
+  probabilityText,
+  type TripFinding,
+  type TripFindings,
+} from '../../procedure/index.js';
 import { plainText } from '../escape/plain-text.js';
 import { valueText } from '../numbers/value-text.js';
 import { sweepPictures } from '../picture/sweep-pictures.js';
@@ -61,9 +71,7 @@ export function challengesRecord(
           challengeColumns,
           findings.map((finding) => challengeRow(finding, thresholds.challenges)),
         ),
-        ...(tripRows.length === 0
-          ? []
-          : [tableOf('monitor-trips', 'Trip points and response times', tripColumns, tripRows.map(tripRow))]),
+        ...(tripRows.length === 0 ? [] : [ruleText(plan), tripTable(tripRows)]),
         ...(pictures.length === 0 ? [] : [{ kind: 'sweeps', pictures } as const]),
         ...trips.flatMap((trip): Block[] =>
           trip.warnings.length === 0
@@ -88,7 +96,8 @@ const challengeColumns: readonly Column[] = [
 ];
 
 function challengeRow(finding: ChallengeFinding, challenges: readonly PlanChallenge[]): Row {
-  const { number, set, baseline, mustAlarm, alarm, responseTime, phase, verdict, message, note } = finding;
+  const { number, set, baseline, mustAlarm, alarm, responseTime, response, phase, verdict, message, note } = finding;
+  const isPlain = verdict === 'pass' && (response === undefined || response.reason === 'inside');
   const reason = challenges.find((entry) => entry.number === number)?.reason;
   const after = responseTime === undefined ? '' : ` after ${valueText(responseTime, 'time')}`;
   return {
@@ -99,53 +108,66 @@ function challengeRow(finding: ChallengeFinding, challenges: readonly PlanChalle
       textCell(mustAlarm ? 'alarm' : 'no alarm'),
       alarm === undefined ? none : textCell(`${alarm ? 'alarm' : 'no alarm'}${after}`),
       stateCell(phase),
-      verdictCell(verdict),
+      verdictCell(verdict, response?.reason),
     ],
     notes: [
-      ...(verdict === 'pass' ? [] : [{ tone: 'attention', text: plainText(message) } as const]),
+      ...(isPlain ? [] : [{ tone: verdict === 'pass' ? 'plain' : 'attention', text: plainText(message) } as const]),
       ...(verdict === 'pass' || reason === undefined ? [] : [{ tone: 'plain', text: plainText(reason) } as const]),
       ...(note === undefined ? [] : [{ tone: 'plain', text: plainText(`Note: “${note}”`) } as const]),
     ],
   };
 }
 
-const tripColumns: readonly Column[] = [
-  { id: 'what', title: 'What', align: 'left' },
-  { id: 'value', title: 'Found', align: 'right' },
-  { id: 'uncertainty', title: 'U', align: 'right' },
-  { id: 'lower', title: 'Lower limit', short: 'Lower', align: 'right' },
-  { id: 'upper', title: 'Upper limit', short: 'Upper', align: 'right' },
-  { id: 'state', title: 'State', align: 'left' },
-  { id: 'verdict', title: 'Verdict', align: 'left' },
+/** What was found, against its limits and, where a guard band moves them, what is accepted. */
+function tripTable(rows: readonly TripFinding[]): Block {
+  const isGuarded = rows.some(({ acceptance, limits }) => acceptance !== undefined && !isSame(acceptance, limits));
+  const isRated = rows.some(({ conformance }) => conformance !== undefined);
+  const columns: Column[] = [
+    { id: 'what', title: 'What', align: 'left' },
+    { id: 'value', title: 'Found', align: 'right' },
+    { id: 'uncertainty', title: 'U', align: 'right' },
+    { id: 'lower', title: 'Lower limit', short: 'Lower', align: 'right' },
+    { id: 'upper', title: 'Upper limit', short: 'Upper', align: 'right' },
+    ...(isGuarded ? acceptColumns : []),
+    ...(isRated ? [{ id: 'probability', title: 'Conforms', align: 'right' } as const] : []),
+    { id: 'state', title: 'State', align: 'left' },
+    { id: 'verdict', title: 'Verdict', align: 'left' },
+  ];
+  const made = rows.map((row) => tripRow(row, isGuarded, isRated));
+  return tableOf('monitor-trips', 'Trip points and response times', columns, made);
+}
+
+const acceptColumns: readonly Column[] = [
+  { id: 'accept-from', title: 'Accept from', short: 'From', align: 'right' },
+  { id: 'accept-to', title: 'Accept to', short: 'To', align: 'right' },
 ];
 
-function tripRow({
-  what,
-  unit,
-  value,
-  expandedUncertainty,
-  limits,
-  phase,
-  verdict,
-  message,
-  isStated,
-}: TripFinding): Row {
+function isSame(acceptance: Band | null, { lower, upper }: Band): boolean {
+  return acceptance !== null && acceptance.lower === lower && acceptance.upper === upper;
+}
+
+function tripRow(finding: TripFinding, isGuarded: boolean, isRated: boolean): Row {
+  const { what, unit, value, expanded, limits, acceptance, conformance, phase, verdict, reason } = finding;
   const text = (number: number | undefined, digits = 4): Cell =>
     number === undefined ? none : textCell(valueText(number, unit === 's' ? 'time' : 'resistance', digits));
+  const accepted = (side: 'lower' | 'upper'): Cell =>
+    acceptance === null ? textCell('none') : text(acceptance?.[side], 6);
   return {
     cells: [
       textCell(what),
       text(value),
-      text(expandedUncertainty, 2),
+      text(expanded?.expandedUncertainty, 2),
       text(limits.lower),
       text(limits.upper),
+      ...(isGuarded ? [accepted('lower'), accepted('upper')] : []),
+      ...(isRated ? [conformance === undefined ? none : textCell(probabilityText(conformance))] : []),
       stateCell(phase),
-      isStated ? verdictCell(verdict) : none,
+      finding.isStated ? verdictCell(verdict, reason) : none,
     ],
     notes:
-      verdict === 'pass' || !isStated
+      reason === 'inside' || !finding.isStated
         ? []
-        : [{ tone: verdict === 'fail' ? 'attention' : 'plain', text: plainText(message) }],
+        : [{ tone: verdict === 'fail' ? 'attention' : 'plain', text: plainText(finding.message) }],
   };
 }
 
@@ -182,6 +204,11 @@ function boxText(plan: Plan): Block[] {
   ].filter((part) => part !== undefined);
   const text = `Resistance box: ${box.name === undefined ? '' : `${box.name}, `}good to ${parts.join(' + ')}.`;
   return [{ kind: 'paragraph', tone: 'small', text: plainText(text) }];
+}
+
+function ruleText({ options }: Plan): Block {
+  const text = `Decision rule for trip points and times: ${decisionRuleText(options.decisionRule)}. U is at 95 %.`;
+  return { kind: 'paragraph', text: plainText(text) };
 }
 
 function tableOf(id: string, caption: string, columns: readonly Column[], rows: readonly Row[]): Block {

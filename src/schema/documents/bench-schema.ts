@@ -170,6 +170,7 @@ export const benchSchema = describeForSchema(
       ),
       resistanceBox: optional(resistanceBox),
       fixture: optional(series),
+      timing: optional(members({ limits: pause })),
       reads: optional(quantityChoice),
       substitution: optional(members({ maximumDifference: optional(fraction), negligible: optional(fraction) })),
       times: optional(

@@ -14,29 +14,10 @@ import { library, place } from './plan-schema.js';
 import { monitorReading, reading } from './readings-schema.js';
 import { ruleId } from './rule-schema.js';
 import { warning, working } from './step-schema.js';
+import { conformance, reason, verdict } from './verdict-schema.js';
 
 const number = z.number();
 const count = z.int('must be a whole number').check(z.gte(0, 'must be 0 or more'));
-const verdict = choice(['pass', 'fail', 'not judged']);
-
-const reason = choice([
-  'inside',
-  'close-to-limit',
-  'below-lower',
-  'above-upper',
-  'in-guard-band',
-  'outside-in-guard-band',
-  'conditional-pass',
-  'conditional-fail',
-  'no-decision',
-  'no-reading',
-  'no-limits',
-  'not-plausible',
-  'nothing-to-compare',
-]);
-
-const conformance = members({ conforming: number, nonconforming: number, below: number, above: number });
-
 const displayFinding = members({
   quantity: quantityChoice,
   displayed: number,

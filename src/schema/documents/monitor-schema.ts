@@ -5,8 +5,10 @@ import { list, members, optional } from '../parts/members.js';
 import { duration, fraction, pause, resistance, resistanceLimit } from '../parts/quantity.js';
 import { line, notBlank, prose } from '../parts/text.js';
 import { band } from './band-schema.js';
+import { degreesOfFreedom } from './measurement-schema.js';
 import { phase } from './phase-schema.js';
 import { warning, working } from './step-schema.js';
+import { judgedShape, verdict } from './verdict-schema.js';
 
 const number = z.number();
 const limitName = choice(['lower', 'upper', 'rise']);
@@ -162,8 +164,6 @@ export const monitorDisplayHint = describeForSchema(
   { id: 'MonitorDisplayHint' },
 );
 
-const verdict = choice(['pass', 'fail', 'not judged']);
-
 /** One challenge of the monitor, judged. */
 export const challengeFinding = describeForSchema(
   members({
@@ -176,6 +176,7 @@ export const challengeFinding = describeForSchema(
     mustAlarm: z.boolean(),
     alarm: optional(z.boolean()),
     responseTime: optional(number),
+    response: optional(members(judgedShape)),
     verdict,
     message: prose,
     note: optional(prose),
@@ -200,9 +201,8 @@ export const tripFindings = describeForSchema(
         what: notBlank(200),
         unit: choice(['ohm', 's']),
         value: optional(number),
-        expandedUncertainty: optional(number),
         limits: band,
-        verdict,
+        ...judgedShape,
         isStated: z.boolean(),
         message: prose,
       }),
@@ -213,6 +213,8 @@ export const tripFindings = describeForSchema(
         baseline: optional(number),
         value: number,
         standardUncertainty: number,
+        degreesOfFreedom,
+        expandedUncertainty: number,
         stated: z.nullable(number),
       }),
     ),

@@ -150,8 +150,8 @@ export const halfWidthUncertaintyFormula = {
   id: 'monitor-half-width-uncertainty',
   symbol: 'u_a',
   expression: 'a / sqrt(3)',
-  unit: 'ohm',
-  inputs: { a: 'ohm' },
+  unit: 'any',
+  inputs: { a: 'any' },
   source: 'jcgm-100',
   clause: '4.3.7',
 } as const satisfies Formula;
@@ -166,12 +166,22 @@ export const tripUncertaintyFormula = {
   clause: '5.1.2',
 } as const satisfies Formula;
 
+export const tripDegreesFormula = {
+  id: 'monitor-trip-degrees',
+  symbol: 'nu',
+  expression: '(n - 1) * (u / u_m)^4',
+  unit: '1',
+  inputs: { n: '1', u: 'ohm', u_m: 'ohm' },
+  source: 'jcgm-100',
+  clause: 'G.4.1',
+} as const satisfies Formula;
+
 export const tripExpandedFormula = {
   id: 'monitor-trip-expanded',
   symbol: 'U',
   expression: 'k * u',
-  unit: 'ohm',
-  inputs: { k: '1', u: 'ohm' },
+  unit: 'any',
+  inputs: { k: '1', u: 'any' },
   source: 'jcgm-100',
   clause: '6.2.1',
 } as const satisfies Formula;

@@ -131,8 +131,18 @@ export const monitorProse: Readonly<Record<string, Prose>> = {
     },
     note: 'Several sweeps over the same values share their step: its part is not divided by their number.',
   },
+  'monitor-trip-degrees': {
+    title: 'Effective degrees of freedom of a trip or release point',
+    meanings: {
+      nu: 'effective degrees of freedom',
+      n: 'number of sweeps',
+      u: 'combined standard uncertainty',
+      u_m: 'that of the mean over the sweeps',
+    },
+    note: 'Step, box, lead and fixture have infinitely many.',
+  },
   'monitor-trip-expanded': {
-    title: 'Expanded uncertainty of a trip or release point',
+    title: 'Expanded uncertainty of a trip point, a release point or a hysteresis',
     meanings: { U: 'expanded uncertainty', k: 'coverage factor', u: 'standard uncertainty' },
   },
   'monitor-hysteresis': {

@@ -13,7 +13,7 @@ import {
   type SplitPad,
   tripPoints,
 } from '../../../src/monitor/index.js';
-import { tripUncertainty } from '../../../src/monitor/trip-uncertainty.js';
+import { degreesOf, tripUncertainty } from '../../../src/monitor/trip-uncertainty.js';
 import type { Step } from '../../../src/working/index.js';
 import { valueBetween } from '../../generators.js';
 import type { Twins } from './twin.js';
@@ -213,14 +213,21 @@ export const twins: Twins = {
           baselineLimits: u_0! * Math.sqrt(3),
           ofMean: u_m!,
         },
+        1,
         2,
         'trip',
       ).standardUncertainty,
     symbols: { u_d: small, u_b: small, u_s: small, u_0: small, u_m: small },
   },
+  'monitor-trip-degrees': {
+    fast: ({ n, u, u_m }) => degreesOf(n!, u!, u_m!) as number,
+    inputs: fc
+      .record({ n: fc.integer({ min: 2, max: 9 }), u_m: small, more: valueBetween(1, 20) })
+      .map(({ n, u_m, more }) => ({ n, u: more * u_m, u_m })),
+  },
   'monitor-trip-expanded': {
     fast: ({ k, u }) =>
-      tripUncertainty({ ...noBlur, ofMean: u!, stepWidth: 1e-9 * u! }, k!, 'trip').expandedUncertainty,
+      tripUncertainty({ ...noBlur, ofMean: u!, stepWidth: 1e-9 * u! }, 1, k!, 'trip').expandedUncertainty,
     symbols: { k: valueBetween(1, 3), u: small },
   },
   'monitor-hysteresis': {
