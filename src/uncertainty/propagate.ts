@@ -133,35 +133,49 @@ export function propagateChecked(
     options.secondOrder === false
       ? undefined
       : secondOrderTerms(prepared, names, inputs, standardUncertainty, correlated.size > 0);
-  return {
-    value,
-    standardUncertainty,
-    ...('reason' in degrees ? { degreesOfFreedomReason: degrees.reason } : degrees),
-    contributions: rows,
-    correlations,
-    method: prepared.method,
-    ...(secondOrder === undefined ? {} : { secondOrder }),
-    assumptions: assumptionsOf(correlations, prepared.method),
-  };
+  const { method } = prepared;
+  const assumptions = assumptionsOf(correlations, method);
+  const contributions = rows;
+  if ('reason' in degrees || secondOrder !== undefined) {
+    return {
+      value,
+      standardUncertainty,
+      ...('reason' in degrees ? { degreesOfFreedomReason: degrees.reason } : degrees),
+      contributions,
+      correlations,
+      method,
+      ...(secondOrder === undefined ? {} : { secondOrder }),
+      assumptions,
+    };
+  }
+  const { degreesOfFreedom } = degrees;
+  return { value, standardUncertainty, degreesOfFreedom, contributions, correlations, method, assumptions };
 }
 
 /** A row whose share is filled in when all contributions are known. */
 type Row = Omit<Contribution, 'share'> & { share: number };
 
 function rowOf(name: string, input: UncertainInput, sensitivity: number): Row {
-  return {
-    name,
-    ...(input.description === undefined ? {} : { description: input.description }),
-    ...(input.unit === undefined ? {} : { unit: input.unit }),
-    value: input.value,
-    standardUncertainty: input.standardUncertainty,
-    degreesOfFreedom: input.degreesOfFreedom,
-    type: input.type,
-    distribution: input.distribution.kind,
-    sensitivity,
-    contribution: sensitivity * input.standardUncertainty,
-    share: 0,
-  };
+  const { value, standardUncertainty, degreesOfFreedom, type } = input;
+  const distribution = input.distribution.kind;
+  const contribution = sensitivity * standardUncertainty;
+  const share = 0;
+  const described = input.description !== undefined || input.unit !== undefined;
+  return described
+    ? {
+        name,
+        ...(input.description === undefined ? {} : { description: input.description }),
+        ...(input.unit === undefined ? {} : { unit: input.unit }),
+        value,
+        standardUncertainty,
+        degreesOfFreedom,
+        type,
+        distribution,
+        sensitivity,
+        contribution,
+        share,
+      }
+    : { name, value, standardUncertainty, degreesOfFreedom, type, distribution, sensitivity, contribution, share };
 }
 
 /** Combined standard uncertainty of the contributions; gives each row the part of the variance that its input has. */
@@ -171,12 +185,13 @@ function combine(rows: readonly Row[], matrix: CorrelationMatrix | undefined): n
   for (const { contribution } of rows) largest = Math.max(largest, Math.abs(contribution));
   if (largest === 0) return 0;
   let variance = 0;
-  rows.forEach((row, i) => {
+  for (let i = 0; i < rows.length; i++) {
+    const row = rows[i] as Row;
     const scaled = row.contribution / largest;
     row.share =
       scaled * (matrix === undefined ? scaled : withCorrelated(rows, matrix.rows[i] as readonly number[], largest));
     variance += row.share;
-  });
+  }
   // Fully correlated inputs may cancel: what is left is then rounding, of either sign.
   const cancelled = variance <= 8 * Number.EPSILON * rows.length;
   for (const row of rows) row.share = cancelled ? 0 : row.share / variance;

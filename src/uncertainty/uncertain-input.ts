@@ -48,13 +48,15 @@ export function inputOf(
   degreesOfFreedom: DegreesOfFreedom = 'infinite',
   type: 'A' | 'B' = 'B',
 ): UncertainInput {
+  // Most inputs of a calculation have no naming, and a spread costs more than the rest.
+  if (naming === undefined) return { value, standardUncertainty, degreesOfFreedom, type, distribution };
   return {
     value,
     standardUncertainty,
     degreesOfFreedom,
     type,
     distribution,
-    ...(naming?.description === undefined ? {} : { description: naming.description }),
-    ...(naming?.unit === undefined ? {} : { unit: naming.unit }),
+    ...(naming.description === undefined ? {} : { description: naming.description }),
+    ...(naming.unit === undefined ? {} : { unit: naming.unit }),
   };
 }

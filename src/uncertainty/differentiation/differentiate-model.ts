@@ -115,19 +115,22 @@ function ordinary(
 
 function forward(model: ArithmeticModel, values: Values, names: readonly string[]): DifferentiableModel {
   // The inputs as constants; those along which a derivative is taken stand in for their constant meanwhile.
-  const x: Record<string, Taylor> = {};
-  for (const name of names) x[name] = [values[name] as number, 0, 0, 0];
+  const x: Record<string, Taylor | number> = { ...values };
   const sensitivity = (name: string): number => {
-    const constant = x[name] as Taylor;
-    x[name] = [constant[0], 1, 0, 0];
+    const constant = values[name] as number;
+    x[name] = [constant, 1, 0, 0];
     const y = model.arithmetic(x, taylorArithmetic);
     x[name] = constant;
     const first = typeof y === 'number' ? 0 : y[1];
     return Number.isFinite(first) ? first : requireResult(first, `model, derivative by ${name}`);
   };
   const along = (direction: Readonly<Record<string, number>>): Derivatives => {
-    const moved: Record<string, Taylor> = {};
-    for (const name of names) moved[name] = [values[name] as number, direction[name] ?? 0, 0, 0];
+    const moved: Record<string, Taylor | number> = {};
+    for (const name of names) {
+      const constant = values[name] as number;
+      const slope = direction[name] ?? 0;
+      moved[name] = slope === 0 ? constant : [constant, slope, 0, 0];
+    }
     const y = model.arithmetic(moved, taylorArithmetic);
     const [, c1, c2, c3] = typeof y === 'number' ? ([y, 0, 0, 0] as const) : y;
     return { first: c1, second: 2 * c2, third: 6 * c3, firstError: 0 };

@@ -7,9 +7,13 @@ function lift(a: Taylor | number): Taylor {
   return typeof a === 'number' ? [a, 0, 0, 0] : a;
 }
 
-function multiply(x: Taylor | number, y: Taylor | number): Taylor {
-  const a = lift(x);
-  const b = lift(y);
+function scaled(a: Taylor, factor: number): Taylor {
+  return [a[0] * factor, a[1] * factor, a[2] * factor, a[3] * factor];
+}
+
+function multiply(a: Taylor | number, b: Taylor | number): Taylor | number {
+  if (typeof a === 'number') return typeof b === 'number' ? a * b : scaled(b, a);
+  if (typeof b === 'number') return scaled(a, b);
   return [
     a[0] * b[0],
     a[0] * b[1] + a[1] * b[0],
@@ -19,22 +23,21 @@ function multiply(x: Taylor | number, y: Taylor | number): Taylor {
 }
 
 /** A function of a Taylor number, from the function's own coefficients at its value. */
-function compose(x: Taylor | number, at: (value: number) => Taylor): Taylor {
-  const a = lift(x);
+function compose(a: Taylor | number, at: (value: number) => Taylor): Taylor | number {
+  if (typeof a === 'number') return at(a)[0];
   const f = at(a[0]);
   const square = a[1] * a[1];
   return [f[0], f[1] * a[1], f[1] * a[2] + f[2] * square, f[1] * a[3] + 2 * f[2] * a[1] * a[2] + f[3] * square * a[1]];
 }
 
 function powerAt(value: number, n: number): Taylor {
-  if (n === 2) return [value * value, 2 * value, 1, 0];
   // Coefficients that are 0 stay 0 at value 0, where the power itself would be infinite.
   const term = (factor: number, exponent: number): number => (factor === 0 ? 0 : factor * value ** exponent);
   return [value ** n, term(n, n - 1), term((n * (n - 1)) / 2, n - 2), term((n * (n - 1) * (n - 2)) / 6, n - 3)];
 }
 
-/** Arithmetic of quantities that carry their derivatives to the third order along one direction. */
-export const taylorArithmetic: Arithmetic<Taylor> = {
+/** Arithmetic of quantities that carry their derivatives to the third order along one direction; a constant carries none. */
+export const taylorArithmetic: Arithmetic<Taylor | number> = {
   add: (x, y) => {
     const a = lift(x);
     const b = lift(y);
@@ -55,7 +58,7 @@ export const taylorArithmetic: Arithmetic<Taylor> = {
     const q3 = (a[3] - q0 * b[3] - q1 * b[2] - q2 * b[1]) / b[0];
     return [q0, q1, q2, q3];
   },
-  power: (x, exponent) => compose(x, (value) => powerAt(value, exponent)),
+  power: (x, exponent) => (exponent === 2 ? multiply(x, x) : compose(x, (value) => powerAt(value, exponent))),
   sqrt: (x) =>
     compose(x, (value) => {
       const root = Math.sqrt(value);

@@ -26,7 +26,7 @@ export const benchCase: BenchCase = {
   name: 'P = I²R with u, degrees of freedom and k, one budget a row',
   n,
   goal: 1 / 15,
-  rounds: 3,
+  rounds: 7,
   // The quantile of SciPy 1.10 is good to some 1e-9 only.
   tolerance: 1e-8,
   missing: () => missingInPython('numpy', 'scipy', 'uncertainties'),
