@@ -3,6 +3,8 @@
 import { cpSync, mkdirSync, mkdtempSync, readFileSync, realpathSync, rmSync, symlinkSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
+import { gzipSync } from 'node:zlib';
+import { build } from 'esbuild';
 import { useInBrowser } from '../package/browser.mjs';
 import { command, StageFailure } from './stage.mjs';
 
@@ -15,6 +17,7 @@ export async function runConsumers(tally, { chromium, remedy }) {
     if (!installed) return;
     await tally.stage('consumer: TypeScript project of ES modules', () => useFromTypeScript(folder));
     await tally.stage('consumer: CommonJS script', () => useFromCommonJs(folder));
+    await tally.stage('consumer: bundle of one function', () => bundleOneFunction(folder));
     const browser = 'consumer: page in a browser';
     if (chromium) await tally.stage(browser, () => useInBrowser(folder, consumers, chromium));
     else tally.skip(browser, remedy);
@@ -49,6 +52,19 @@ async function useFromTypeScript(folder) {
 async function useFromCommonJs(folder) {
   const project = projectOf('commonjs', folder);
   expectReport(await command(process.execPath, ['main.js'], { cwd: project }));
+}
+
+/** A bundler leaves out what is not used, of the core's one file too: 1 kB is left. */
+async function bundleOneFunction(folder) {
+  const { outputFiles } = await build({
+    stdin: { contents: "export { currentFromPower } from 'esu-limits';", resolveDir: folder },
+    bundle: true,
+    minify: true,
+    format: 'esm',
+    write: false,
+  });
+  const bytes = gzipSync(outputFiles[0].contents).length;
+  if (bytes > 1024) throw new StageFailure(`the bundle of one function has ${bytes} bytes`);
 }
 
 /** A copy of a consumer, with the documents that it reads. */
