@@ -2,6 +2,7 @@ import { type Band, contains, explainBandAround } from '../band/index.js';
 import { convertQuantity, quantityUnits } from '../circuit/index.js';
 import type { Step } from '../working/index.js';
 import type { DisplayFinding } from './findings.js';
+import { deviationText } from './percent-text.js';
 import { bandText, namingOf, quantityText, roundedText } from './quantity-text.js';
 import type { DisplayReading, Reading } from './readings.js';
 import type { StatedTolerance } from './specification.js';
@@ -32,7 +33,7 @@ export function assessDisplay(
   const relative = relativeDifference('relative difference of the display', displayed, measured);
   working.push(relative);
   const withRelative = { ...common, relative: relative.value };
-  const percent = `${(relative.value * 100).toFixed(1)} %`;
+  const percent = deviationText(relative.value);
   if (tolerance === undefined) {
     const message = `${text}: ${percent} apart; the sheet states no tolerance.`;
     return { finding: { ...withRelative, verdict: 'not judged', message }, working };

@@ -1,6 +1,7 @@
 import { contains, explainBandAround } from '../band/index.js';
 import type { Step } from '../working/index.js';
 import type { PointFinding, RuleFinding, Verdict } from './findings.js';
+import { deviationText, percentText } from './percent-text.js';
 import type { Plan, PlanPoint, PlanRule } from './plan.js';
 import { settingLadders } from './plan-rules.js';
 import { namingOf, roundedText } from './quantity-text.js';
@@ -56,7 +57,7 @@ const outcomeOf: Readonly<Record<PlanRule['rule'], Assess>> = {
         const power = row.power as number;
         if (contains(allowed.band, power)) continue;
         const deviation = relativeDifference('deviation of the power', power, expected);
-        outside.push({ point, text: `point ${point.number}: ${signedPercent(deviation.value)}` });
+        outside.push({ point, text: `point ${point.number}: ${deviationText(deviation.value)}` });
         working.push(...allowed.working, deviation);
       }
     }
@@ -164,7 +165,7 @@ const outcomeOf: Readonly<Record<PlanRule['rule'], Assess>> = {
     const text = `${roundedText(y, 'power')} before, ${roundedText(x, 'power')} after`;
     const working = y > 0 ? [relativeDifference('rise after the interruption', x, y)] : [];
     if (x > y * (1 + rise)) {
-      return { verdict: 'fail', message: `${text}: risen by more than ${rise * 100} %.`, points: ids, working };
+      return { verdict: 'fail', message: `${text}: risen by more than ${percentText(rise)}.`, points: ids, working };
     }
     if (after.some((entry) => entry.reading.modeUnchanged === false)) {
       return { verdict: 'fail', message: 'The mode changed when the supply was interrupted.', points: ids, working };
@@ -188,8 +189,4 @@ function missing(points: readonly PlanPoint[], state: StateOfUnit): Outcome | un
 
 function count(n: number, noun: string): string {
   return `${n} ${noun}${n === 1 ? '' : 's'}`;
-}
-
-function signedPercent(fraction: number): string {
-  return `${fraction > 0 ? '+' : ''}${(fraction * 100).toFixed(1)} %`;
 }

@@ -12,6 +12,7 @@ import {
   type SpecificProducerRisk,
   type UncertaintyRatioMethod,
 } from '../decision/index.js';
+import { percentText } from './percent-text.js';
 
 /** Decision rules that a plan can be made with: they speak of every point alike. */
 export type PlanDecisionRule =
@@ -76,7 +77,6 @@ export function checkDecisionRule(rule: PlanDecisionRule, path: string): void {
 
 /** A rule in words, for sheets. */
 export function decisionRuleText(rule: PlanDecisionRule): string {
-  const percent = (fraction: number): string => `${Number((fraction * 100).toPrecision(6))} %`;
   const times = (ratio: number): string => (ratio === 1 ? 'U' : `${ratio} U`);
   switch (rule.kind) {
     case 'simple-acceptance':
@@ -86,14 +86,14 @@ export function decisionRuleText(rule: PlanDecisionRule): string {
     case 'guarded-rejection':
       return `guarded rejection: rejected outside the limits by more than ${times(rule.ratio)}`;
     case 'specific-consumer-risk':
-      return `accepted where the probability of not conforming is at most ${percent(rule.risk)}`;
+      return `accepted where the probability of not conforming is at most ${percentText(rule.risk)}`;
     case 'specific-producer-risk':
-      return `rejected where the probability of conforming is at most ${percent(rule.risk)}`;
+      return `rejected where the probability of conforming is at most ${percentText(rule.risk)}`;
     case 'non-binary':
       return `four statements, with guard bands of ${times(rule.ratio)} on both sides of each limit`;
     case 'test-uncertainty-ratio':
       return `guard band by the test uncertainty ratio, method ${rule.method}`;
     case 'global-consumer-risk':
-      return `at most ${percent(rule.risk)} of all points accepted though not conforming, where ${percent(rule.reliability)} conform`;
+      return `at most ${percentText(rule.risk)} of all points accepted though not conforming, where ${percentText(rule.reliability)} conform`;
   }
 }

@@ -19,6 +19,7 @@ import { checkFeasibility, chooseRange, ranges } from './feasibility.js';
 import { heatedActivation } from './heated-activation.js';
 import { judgeEffect, uncorrectedEffect } from './judge-effect.js';
 import type { OutputModel } from './output-model.js';
+import { deviationText, percentText } from './percent-text.js';
 import type { Activation, BenchEffect, Expected, PlanOptions, PlanPoint, PointLoad } from './plan.js';
 import { type PointLimits, pointLimits } from './point-limits.js';
 import { type MeasuredPoint, pointMeasurement } from './point-measurement.js';
@@ -257,7 +258,7 @@ function substitutionWarnings(
 
 function percent(fraction: number): string {
   if (Math.abs(fraction) < 0.0005) return 'less than 0.1 %';
-  return `${fraction > 0 ? '+' : ''}${(fraction * 100).toFixed(1)} %`;
+  return deviationText(fraction);
 }
 
 function expectedValues(expected: ExpectedAtPoint, load: number, output: Output): Expected {
@@ -316,7 +317,7 @@ function accuracyTolerance(context: PointContext, output: Output, power: number)
 
 function noLimitsText(context: PointContext, output: Output, power: number): string {
   if (context.accuracy === undefined) return 'Neither a row nor a tolerance sets limits here.';
-  const share = `${context.accuracy.fromFraction * 100} % of the rated power, ${quantityText(output.ratedPower, 'power')}`;
+  const share = `${percentText(context.accuracy.fromFraction)} of the rated power, ${quantityText(output.ratedPower, 'power')}`;
   return `${roundedText(power, 'power')} is not above ${share}: the standard sets no limit here, and the sheet states none.`;
 }
 

@@ -1,3 +1,4 @@
+import { percentText } from './percent-text.js';
 import type { PlanPoint, PlanRule } from './plan.js';
 import { quantityText } from './quantity-text.js';
 import { settingRank } from './setting-text.js';
@@ -81,7 +82,7 @@ const applyRule: Readonly<Record<RuleId, Apply>> = {
   'supply-interruption': (output, points, parameters) => {
     const point = highestSettingAtRatedLoad(points, output);
     if (point === undefined) return undefined;
-    const rise = `${(parameters['above'] as number) * 100} %`;
+    const rise = percentText(parameters['above'] as number);
     return {
       points: [point],
       instruction: `At point ${point.number}, interrupt and restore the supply, activate again without touching the controls, and read again: power at most ${rise} higher, mode unchanged.`,

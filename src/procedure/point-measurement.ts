@@ -14,6 +14,7 @@ import type { Step } from '../working/index.js';
 import type { Bench, BenchLoad } from './bench.js';
 import type { CurveSlope } from './curve-slope.js';
 import type { PlanDecisionRule } from './decision-rule.js';
+import { percentText } from './percent-text.js';
 import type { PointMeasurement } from './plan.js';
 import { pointAcceptance } from './point-acceptance.js';
 import { quantityText } from './quantity-text.js';
@@ -127,7 +128,7 @@ function statementOf(
   nominal: number,
   limits: Band,
 ): string {
-  const percent = (fraction: number): string => `${Number((fraction * 100).toPrecision(2))} %`;
+  const percent = (fraction: number): string => percentText(fraction, 2);
   const shown = expanded > 0 ? roundUncertainty(nominal, expanded).uncertainty : 0;
   const parts = [`U = ${quantityText(shown, reads)} (${percent(expanded / nominal)}) at the nominal`];
   const largest = budget.contributions.reduce((a, b) => (b.share > a.share ? b : a));
