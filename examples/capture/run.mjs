@@ -61,10 +61,10 @@ say(`voltage: ${stated(figures.voltageRms, 'V')} rms, ${stated(figures.voltagePe
 say(`current: ${stated(figures.currentRms, 'mA', 1000)} rms`);
 say(`crest factor: ${stated(figures.voltageCrestFactor, '')}`);
 say(`power factor: ${stated(figures.powerFactor, '')}`);
-say(
-  `carrier: ${(analysis.carrierFrequency / 1e3).toFixed(1)} kHz, ${(analysis.repetitionRate / 1e3).toFixed(3)} kHz bursts`,
-);
-say(`duty cycle above a tenth of the peak: ${(100 * analysis.dutyCycle).toFixed(1)} %`);
+say(`carrier: ${stated(figures.carrierFrequency, 'kHz', 1e-3)}`);
+say(`bursts: ${stated(figures.repetitionRate, 'kHz', 1e-3)}`);
+// Bursts that ring off: noise decides which half-cycle is the last above the threshold.
+say(`duty cycle above a tenth of the peak: ${stated(figures.dutyCycle, '%', 100)}`);
 say(`energy of a burst: ${stated(figures.burstEnergy, 'mJ', 1000)}`);
 
 // 4. The verdict: 80 W into 500 ohm within 20 %, with a guard band of the expanded uncertainty.

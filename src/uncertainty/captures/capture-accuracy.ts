@@ -28,6 +28,8 @@ export interface CaptureBudgetInput {
   readonly skew?: number;
   /** Limits of the time base, as a part of the time, 0–1; 0 unless stated. */
   readonly timeBase?: number;
+  /** Share of the peak above which there is an output, as in the capture, 0–1; 0.1 unless stated. */
+  readonly burstThreshold?: number;
   /** The load, where the power of a capture with one channel is wanted. */
   readonly load?: LoadStatement;
 }

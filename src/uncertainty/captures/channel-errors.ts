@@ -112,3 +112,9 @@ export function channelErrors(
 export function at<T>(x: Readonly<Record<string, T>>, name: string): T {
   return x[name] as T;
 }
+
+/** A term over the inputs of several parts; what two of them share is one input. */
+export function combined(parts: readonly Pick<Part, 'inputs'>[], term: Term): Part {
+  const inputs: Inputs = Object.assign({}, ...parts.map((part) => part.inputs));
+  return { inputs, term };
+}
