@@ -2,7 +2,7 @@
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { assessReadings, makeRecord, planVerification } from 'esu-limits/procedure';
 import * as report from 'esu-limits/report';
-import { parseBench, parseSpecification, readReadingsCsv } from 'esu-limits/schema';
+import { parseBench, parseReadings, parseSpecification, readReadingsCsv } from 'esu-limits/schema';
 
 const here = new URL('.', import.meta.url);
 const read = (name) => readFileSync(new URL(name, here), 'utf8');
@@ -12,8 +12,9 @@ const specification = parseSpecification(JSON.parse(read('specification.json')))
 const bench = parseBench(JSON.parse(read('bench.json')));
 const plan = planVerification(specification, bench);
 
-// 2. The sheet of readings becomes findings.
-const readings = readReadingsCsv(read('readings.csv'), { by: 'Invented technician', date: '2026-11-20' });
+// 2. The sheet of readings, and a trace of what the monitor did, become findings.
+const sheet = readReadingsCsv(read('readings.csv'), { by: 'Invented technician', date: '2026-11-20' });
+const readings = { ...sheet, monitorTraces: parseReadings(JSON.parse(read('monitor-trace.json'))).monitorTraces };
 const findings = assessReadings(plan, readings);
 
 // 3. Plan, readings and findings become a record that someone signs.

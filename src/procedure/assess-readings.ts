@@ -14,6 +14,7 @@ import type { Plan, PlanPoint } from './plan.js';
 import type { ChallengeReading, MonitorReading, Phase, Reading, Readings } from './readings.js';
 import type { Output } from './specification.js';
 import { summarise } from './summarise.js';
+import { traceFindings, tracesOfState } from './trace-findings.js';
 
 /**
  * Compares readings with a plan: a verdict, a margin and a reason for each point, rule and monitor row.
@@ -67,12 +68,13 @@ export function assessReadings(plan: Plan, readings: Readings): Findings {
 
   const monitor = monitorFindings(plan, readings.monitor ?? [], phases);
   const challenges = challengeFindings(plan, readings.monitorChallenges ?? [], phases);
+  const traces = traceFindings(plan, readings.monitorTraces ?? []);
   const states = phases.map((phase) => stateOf(plan, phase, points, interrupted));
   const rules = states.flatMap((state) =>
     plan.rules.map((rule) => assessRule(plan, rule, outputOf(rule.output), state)),
   );
   const unverified = (plan.monitorThresholds?.thresholds ?? []).filter(({ status }) => status === 'not-verifiable');
-  const warnings = findingWarnings(plan, extra, monitor.extra, challenges.extra, interrupted);
+  const warnings = [...findingWarnings(plan, extra, monitor.extra, challenges.extra, interrupted), ...traces.warnings];
   const summary = (phase: Phase): Summary =>
     summarise(
       rowsOfState(points, phase),
@@ -80,7 +82,9 @@ export function assessReadings(plan: Plan, readings: Readings): Findings {
       rules.filter((rule) => rule.phase === phase),
       monitor.rows.filter((row) => row.phase === phase),
       challenges.rows.filter((row) => row.phase === phase),
-      challenges.trips.filter((trip) => trip.phase === phase).flatMap((trip) => trip.rows),
+      [...challenges.trips.filter((trip) => trip.phase === phase), ...tracesOfState(traces.found, phase)].flatMap(
+        ({ rows }) => rows,
+      ),
       unverified.length,
     );
   return {
@@ -93,6 +97,7 @@ export function assessReadings(plan: Plan, readings: Readings): Findings {
     monitorDisplay: phases.flatMap((phase) => monitorDisplayHint(plan, readings.monitor ?? [], phase) ?? []),
     monitorChallenges: challenges.rows,
     monitorTrips: challenges.trips,
+    monitorTraces: traces.found,
     leakage,
     extra,
     extraMonitor: monitor.extra,
@@ -105,7 +110,8 @@ export function assessReadings(plan: Plan, readings: Readings): Findings {
 
 /** The states of the unit that the readings speak of; as found when there are no readings at all. */
 function phasesOf(readings: Readings): readonly Phase[] {
-  const all = [...readings.readings, ...(readings.monitor ?? []), ...(readings.monitorChallenges ?? [])];
+  const { monitor = [], monitorChallenges = [], monitorTraces = [] } = readings;
+  const all = [...readings.readings, ...monitor, ...monitorChallenges, ...monitorTraces];
   const phases = (['as-found', 'as-left'] as const).filter((phase) => all.some((reading) => reading.phase === phase));
   return phases.length > 0 ? phases : ['as-found'];
 }

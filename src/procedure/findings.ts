@@ -2,7 +2,7 @@ import type { Band } from '../band/index.js';
 import type { Warning } from '../checks/index.js';
 import type { Quantity } from '../circuit/index.js';
 import type { Conformance } from '../decision/index.js';
-import type { DisplayFit, HysteresisFound, MonitorSweep } from '../monitor/index.js';
+import type { DisplayFit, HysteresisFound, MonitorStates, MonitorSweep } from '../monitor/index.js';
 import type { ExpandedUncertainty } from '../uncertainty/index.js';
 import type { Step } from '../working/index.js';
 import type { ChallengeReading, MonitorReading, Phase, Reading } from './readings.js';
@@ -29,6 +29,8 @@ export interface Findings {
   readonly monitorChallenges: readonly ChallengeFinding[];
   /** Trip points and response times from its sweeps, for each state of the unit. */
   readonly monitorTrips: readonly TripFindings[];
+  /** Traces of the resistance against time: alarms of the model beside those that were noted. */
+  readonly monitorTraces: readonly TraceFindings[];
   readonly leakage: readonly LeakageRow[];
   /** Readings that belong to no point of the plan. */
   readonly extra: readonly Reading[];
@@ -67,6 +69,10 @@ export type ReasonCode =
   /** The decision rule of the plan cannot be applied here. */
   | 'no-decision'
   | 'no-reading'
+  /** An alarm that nothing on the trace accounts for. */
+  | 'false-alarm'
+  /** An alarm that ended while the resistance was still beyond its limit. */
+  | 'early-release'
   | 'no-limits'
   | 'not-plausible'
   | 'nothing-to-compare';
@@ -227,6 +233,20 @@ export interface TripFinding extends JudgedMeasured {
   /** Whether the sheet states limits for it: one without leaves nothing open. */
   readonly isStated: boolean;
   readonly message: string;
+}
+
+/** One trace: what the stated monitor makes of it, and what was noted. */
+export interface TraceFindings {
+  /** Place among the traces of the readings, from 1. */
+  readonly number: number;
+  readonly name?: string;
+  readonly phase: Phase;
+  /** States and alarms of the stated monitor, without its tolerances. */
+  readonly expected: MonitorStates;
+  /** One for each alarm of the model, and one for each that was noted without any. */
+  readonly rows: readonly TripFinding[];
+  readonly warnings: readonly Warning[];
+  readonly working: readonly Step[];
 }
 
 /** Gain and offset of the monitor's display, and what they hint at. */

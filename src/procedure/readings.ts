@@ -14,6 +14,8 @@ export interface Readings {
   readonly monitor?: readonly MonitorReading[];
   /** What the monitor did at the challenges of the plan, in the order in which they were made. */
   readonly monitorChallenges?: readonly ChallengeReading[];
+  /** Resistances against time, with the alarms that were noted. */
+  readonly monitorTraces?: readonly MonitorTrace[];
 }
 
 /** State of the unit when it was read: before or after an adjustment or repair. */
@@ -70,4 +72,31 @@ export interface ChallengeReading {
   readonly responseTime?: number;
   readonly phase: Phase;
   readonly note?: string;
+}
+
+/** A resistance that changed with time, as columns, and what the monitor did meanwhile. */
+export interface MonitorTrace {
+  /** What was done, in a few words. */
+  readonly name?: string;
+  readonly phase: Phase;
+  /** Whether the resistances are those that were set on the box of the bench, or those that the monitor displayed. */
+  readonly of: 'set' | 'displayed';
+  /** Times, in seconds, rising. */
+  readonly time: readonly number[];
+  /** Resistances, in ohms, each from its time until the next; an open circuit, or a display over its range, is `open`. */
+  readonly resistance: readonly (number | 'open')[];
+  /** End of the trace, in seconds; the last time unless stated. */
+  readonly end?: number;
+  /** `alarm`: the monitor was in alarm when the trace began; `accepted` unless stated. */
+  readonly startsIn?: 'accepted' | 'alarm';
+  /** Alarms that were noted, in order. */
+  readonly alarms: readonly NotedAlarm[];
+}
+
+/** An alarm that was seen or heard. */
+export interface NotedAlarm {
+  /** Time at which it began, in seconds. */
+  readonly from: number;
+  /** Time at which it ended, in seconds; absent where it stood at the end of the trace. */
+  readonly to?: number;
 }

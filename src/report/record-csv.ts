@@ -76,7 +76,7 @@ type ColumnName = (typeof columnNames)[number];
 
 /**
  * A record as CSV, a row for each reading and for each point without one. The column `kind` tells readings of points,
- * readings after an interruption of the supply, resistances, challenges and trip points of the monitor, HF leakage, rules of the standard and readings that the
+ * readings after an interruption of the supply, resistances, challenges, trip points and traces of the monitor, HF leakage, rules of the standard and readings that the
  * plan does not have apart. `expected`, limits and `reading` are in the unit of the row.
  *
  * Numbers are numbers; text that a spreadsheet would run as a formula gets an apostrophe.
@@ -94,6 +94,9 @@ export function recordCsv(record: VerificationRecord, options: CsvOptions = {}):
     ...findings.points.map((finding) => pointRow(finding, find(finding.point), units(finding.quantity))),
     ...findings.monitorChallenges.map((finding) => challengeRow(finding)),
     ...findings.monitorTrips.flatMap(({ rows }) => rows.map((row) => tripRow(row))),
+    ...findings.monitorTraces.flatMap(({ number, rows }) =>
+      rows.map((row) => ({ ...tripRow(row), kind: 'monitor trace', number })),
+    ),
     ...findings.leakage.map((finding) => leakageRow(finding, plan.leakage)),
     ...interrupted.map((reading) => readingRow('after interruption', reading, find(reading.point))),
     ...findings.rules.map((finding) => ruleRow(finding)),

@@ -1,5 +1,6 @@
 import { escapeHtml } from '../escape/escape-html.js';
 import { drawSweep } from '../picture/draw-sweep.js';
+import { drawTrace } from '../picture/draw-trace.js';
 import { loadCurvePicture } from '../picture/load-curve-picture.js';
 import type { Block, FormLine, Section, Sheet } from '../sheet/sheet.js';
 import { styleOf } from './style.js';
@@ -78,6 +79,11 @@ function blockHtml(block: Block, section: Section, anchors: ReadonlySet<string>)
     }
     case 'sweeps':
       return `<div class="pictures">${block.pictures.map((picture) => `<figure>${drawSweep(picture)}</figure>`).join('\n')}</div>`;
+    case 'traces': {
+      const start = `${section.id}-${section.blocks.indexOf(block)}`;
+      const figures = block.pictures.map((picture, i) => `<figure>${drawTrace(picture, `${start}-${i + 1}`)}</figure>`);
+      return `<div class="traces">${figures.join('\n')}</div>`;
+    }
     case 'working':
       return workingHtml(block.working);
   }

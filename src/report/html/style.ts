@@ -69,6 +69,9 @@ tbody.is-fail>tr.main>td:first-child,tbody.is-fail>tr.notes>td:first-child{box-s
 .pictures{display:grid;grid-template-columns:repeat(auto-fill,minmax(20rem,1fr));gap:1rem 1.2rem}
 figure{margin:0;break-inside:avoid}
 figure svg{width:100%;height:auto;max-width:30rem;display:block}
+.traces figure{margin:.8rem 0}
+.traces svg{max-width:52rem}
+.traces{overflow-x:auto}
 table.working{table-layout:fixed;margin:.1rem 0 .4rem}
 table.working thead{position:absolute;width:1px;height:1px;overflow:hidden;clip-path:inset(50%)}
 table.working td{font-size:.86rem;padding:.12rem .45rem;border-top:1px solid var(--grid);overflow-wrap:anywhere}
@@ -79,6 +82,7 @@ table.working td.formula{font-family:ui-monospace,"Cascadia Mono",Menlo,Consolas
 table.working b{white-space:nowrap;text-indent:0}
 @media screen and (prefers-color-scheme:dark){:root{${properties('dark')}}}
 @media screen and (max-width:44rem){
+.traces svg{width:40rem;max-width:none}
 body{padding:1rem .8rem 3rem}
 h1{font-size:1.35rem}
 dl.facts,.lines p{grid-template-columns:1fr;gap:0}

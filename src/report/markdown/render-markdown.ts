@@ -14,7 +14,7 @@ export function renderMarkdown(sheet: Sheet): string {
 function sectionParts(section: Section): string[] {
   const shown = section.blocks.some(
     (block) =>
-      block.kind !== 'pictures' && block.kind !== 'sweeps' && !(block.kind === 'paragraph' && block.tone === 'small'),
+      !['pictures', 'sweeps', 'traces'].includes(block.kind) && !(block.kind === 'paragraph' && block.tone === 'small'),
   );
   if (!shown) return [];
   const heading = section.heading === undefined ? [] : [`## ${escapeMarkdown(section.heading)}`];
@@ -42,6 +42,7 @@ function blockParts(block: Block): string[] {
       ];
     case 'pictures':
     case 'sweeps':
+    case 'traces':
       return [];
     case 'working':
       return workingParts(block.working);

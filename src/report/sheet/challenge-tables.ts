@@ -1,20 +1,11 @@
-import type { Band } from '../../band/index.js';
-import {
-  type ChallengeFinding,
-  decisionRuleText,
-  type Phase,
-  type Plan,
-  type PlanChallenge,
-  probabilityText,
-  type TripFinding,
-  type TripFindings,
-} from '../../procedure/index.js';
+import type { ChallengeFinding, Phase, Plan, PlanChallenge, TripFindings } from '../../procedure/index.js';
 import { plainText } from '../escape/plain-text.js';
 import { valueText } from '../numbers/value-text.js';
 import { sweepPictures } from '../picture/sweep-pictures.js';
 import { blank, none, stateCell, textCell } from './cells.js';
 import { warningNotes } from './point-notes.js';
-import type { Block, Cell, Column, Row, Section } from './sheet.js';
+import type { Block, Column, Row, Section } from './sheet.js';
+import { ruleText, tripTable } from './trip-table.js';
 import { verdictCell } from './verdict-word.js';
 
 /** Challenges of the monitor's thresholds, with room for what it does. */
@@ -71,7 +62,9 @@ export function challengesRecord(
           challengeColumns,
           findings.map((finding) => challengeRow(finding, thresholds.challenges)),
         ),
-        ...(tripRows.length === 0 ? [] : [ruleText(plan), tripTable(tripRows)]),
+        ...(tripRows.length === 0
+          ? []
+          : [ruleText(plan), tripTable('monitor-trips', 'Trip points and response times', tripRows)]),
         ...(pictures.length === 0 ? [] : [{ kind: 'sweeps', pictures } as const]),
         ...trips.flatMap((trip): Block[] =>
           trip.warnings.length === 0
@@ -118,59 +111,6 @@ function challengeRow(finding: ChallengeFinding, challenges: readonly PlanChalle
   };
 }
 
-/** What was found, against its limits and, where a guard band moves them, what is accepted. */
-function tripTable(rows: readonly TripFinding[]): Block {
-  const isGuarded = rows.some(({ acceptance, limits }) => acceptance !== undefined && !isSame(acceptance, limits));
-  const isRated = rows.some(({ conformance }) => conformance !== undefined);
-  const columns: Column[] = [
-    { id: 'what', title: 'What', align: 'left' },
-    { id: 'value', title: 'Found', align: 'right' },
-    { id: 'uncertainty', title: 'U', align: 'right' },
-    { id: 'lower', title: 'Lower limit', short: 'Lower', align: 'right' },
-    { id: 'upper', title: 'Upper limit', short: 'Upper', align: 'right' },
-    ...(isGuarded ? acceptColumns : []),
-    ...(isRated ? [{ id: 'probability', title: 'Conforms', align: 'right' } as const] : []),
-    { id: 'state', title: 'State', align: 'left' },
-    { id: 'verdict', title: 'Verdict', align: 'left' },
-  ];
-  const made = rows.map((row) => tripRow(row, isGuarded, isRated));
-  return tableOf('monitor-trips', 'Trip points and response times', columns, made);
-}
-
-const acceptColumns: readonly Column[] = [
-  { id: 'accept-from', title: 'Accept from', short: 'From', align: 'right' },
-  { id: 'accept-to', title: 'Accept to', short: 'To', align: 'right' },
-];
-
-function isSame(acceptance: Band | null, { lower, upper }: Band): boolean {
-  return acceptance !== null && acceptance.lower === lower && acceptance.upper === upper;
-}
-
-function tripRow(finding: TripFinding, isGuarded: boolean, isRated: boolean): Row {
-  const { what, unit, value, expanded, limits, acceptance, conformance, phase, verdict, reason } = finding;
-  const text = (number: number | undefined, digits = 4): Cell =>
-    number === undefined ? none : textCell(valueText(number, unit === 's' ? 'time' : 'resistance', digits));
-  const accepted = (side: 'lower' | 'upper'): Cell =>
-    acceptance === null ? textCell('none') : text(acceptance?.[side], 6);
-  return {
-    cells: [
-      textCell(what),
-      text(value),
-      text(expanded?.expandedUncertainty, 2),
-      text(limits.lower),
-      text(limits.upper),
-      ...(isGuarded ? [accepted('lower'), accepted('upper')] : []),
-      ...(isRated ? [conformance === undefined ? none : textCell(probabilityText(conformance))] : []),
-      stateCell(phase),
-      finding.isStated ? verdictCell(verdict, reason) : none,
-    ],
-    notes:
-      reason === 'inside' || !finding.isStated
-        ? []
-        : [{ tone: verdict === 'fail' ? 'attention' : 'plain', text: plainText(finding.message) }],
-  };
-}
-
 /** Which threshold this box cannot verify, and the stretch in which no verdict is possible. */
 function undecided(plan: Plan): Block[] {
   const { thresholds, warnings } = plan.monitorThresholds ?? { thresholds: [], warnings: [] };
@@ -204,11 +144,6 @@ function boxText(plan: Plan): Block[] {
   ].filter((part) => part !== undefined);
   const text = `Resistance box: ${box.name === undefined ? '' : `${box.name}, `}good to ${parts.join(' + ')}.`;
   return [{ kind: 'paragraph', tone: 'small', text: plainText(text) }];
-}
-
-function ruleText({ options }: Plan): Block {
-  const text = `Decision rule for trip points and times: ${decisionRuleText(options.decisionRule)}. U is at 95 %.`;
-  return { kind: 'paragraph', text: plainText(text) };
 }
 
 function tableOf(id: string, caption: string, columns: readonly Column[], rows: readonly Row[]): Block {

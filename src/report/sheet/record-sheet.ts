@@ -14,6 +14,7 @@ import { rulesRecord } from './rules-table.js';
 import type { FormLine, Section, Sheet } from './sheet.js';
 import type { SheetOptions } from './sheet-options.js';
 import { summarySection } from './summary.js';
+import { tracesRecord } from './trace-section.js';
 import { workingSections } from './working.js';
 
 /** A record as neutral sections: what was found, and on what it stands. */
@@ -44,6 +45,7 @@ export function recordSheet(record: VerificationRecord, options: SheetOptions = 
         challengesRead(findings.monitorChallenges, again),
         tripsRead(findings.monitorTrips, again.size > 0),
       ),
+      ...tracesRecord(plan, readings.monitorTraces ?? [], findings.monitorTraces),
       ...leakageRecord(plan, findings.leakage),
       ...interruptionSection(record),
       ...extraSection(record),

@@ -1,6 +1,7 @@
 import type { Verdict } from '../../procedure/index.js';
 import type { CurvePicture } from '../picture/curve-picture.js';
 import type { SweepPicture } from '../picture/sweep-picture.js';
+import type { TracePicture } from '../picture/trace-picture.js';
 import type { ShownVerdict } from './shown-verdict.js';
 
 /**
@@ -39,6 +40,7 @@ export type Block =
   | { readonly kind: 'lines'; readonly lines: readonly FormLine[] }
   | { readonly kind: 'pictures'; readonly pictures: readonly CurvePicture[] }
   | { readonly kind: 'sweeps'; readonly pictures: readonly SweepPicture[] }
+  | { readonly kind: 'traces'; readonly pictures: readonly TracePicture[] }
   | { readonly kind: 'working'; readonly working: Working };
 
 /** A named value. */

@@ -21,6 +21,8 @@ const reasons: Readonly<Record<ReasonCode, string>> = {
   'conditional-fail': 'conditional',
   'no-decision': 'rule not applicable',
   'no-reading': 'no reading',
+  'false-alarm': 'false alarm',
+  'early-release': 'released too early',
   'no-limits': 'no limits',
   'not-plausible': 'not plausible',
   'nothing-to-compare': 'nothing to compare',

@@ -76,6 +76,9 @@ export function workingSections(plan: Plan, options: SheetOptions, findings?: Fi
         heading: `Sweeps, ${phase.replace('-', ' ')}`,
         steps: stepsOf(working, numbered),
       })),
+    ...(findings?.monitorTraces ?? [])
+      .filter(({ working }) => working.length > 0)
+      .map(({ number, working }) => ({ heading: `Trace ${number}`, steps: stepsOf(working, numbered) })),
   ];
   if (monitorParts.length > 0) {
     const heading = 'Return-electrode monitor';

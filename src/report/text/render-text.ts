@@ -36,7 +36,7 @@ type Spell = (text: string) => string;
 function sectionLines(section: Section, spell: Spell): string[] {
   const blocks = section.blocks.map((block) => blockLines(block, spell)).filter((lines) => lines.length > 0);
   const shown = section.blocks.filter(
-    (block) => block.kind !== 'pictures' && block.kind !== 'sweeps' && !isSmall(block),
+    (block) => !['pictures', 'sweeps', 'traces'].includes(block.kind) && !isSmall(block),
   );
   if (shown.length === 0) return [];
   const heading = section.heading === undefined ? [] : headingLines(section.heading, spell);
@@ -67,6 +67,7 @@ function blockLines(block: Block, spell: Spell): string[] {
       return block.lines.flatMap((line) => [...formLine(line, spell), '']).slice(0, -1);
     case 'pictures':
     case 'sweeps':
+    case 'traces':
       return [];
     case 'working':
       return workingLines(block.working, spell);

@@ -8,7 +8,13 @@ import { quantityChoice } from '../parts/tolerance.js';
 import { band } from './band-schema.js';
 import { expanded } from './measurement-schema.js';
 import { monitorDisplay, monitorSet } from './monitor-row-schema.js';
-import { challengeFinding, challengeReading, monitorDisplayHint, tripFindings } from './monitor-schema.js';
+import {
+  challengeFinding,
+  challengeReading,
+  monitorDisplayHint,
+  traceFindings,
+  tripFindings,
+} from './monitor-schema.js';
 import { phase } from './phase-schema.js';
 import { library, place } from './plan-schema.js';
 import { monitorReading, reading } from './readings-schema.js';
@@ -120,6 +126,7 @@ export const findingsSchema = describeForSchema(
     monitorDisplay: list(monitorDisplayHint),
     monitorChallenges: list(challengeFinding),
     monitorTrips: list(tripFindings),
+    monitorTraces: list(traceFindings),
     leakage: list(leakageRow),
     extra: list(reading),
     extraMonitor: list(monitorReading),

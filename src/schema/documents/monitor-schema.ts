@@ -1,11 +1,13 @@
 import * as z from 'zod/mini';
 import { choice } from '../parts/choice.js';
 import { describeForSchema } from '../parts/json-schema-notes.js';
-import { list, members, optional } from '../parts/members.js';
+import { crossCheck, finite, items, type Loose, list, members, optional } from '../parts/members.js';
 import { duration, fraction, pause, resistance, resistanceLimit } from '../parts/quantity.js';
+import type { Report } from '../parts/report-fault.js';
 import { line, notBlank, prose } from '../parts/text.js';
 import { band } from './band-schema.js';
 import { degreesOfFreedom } from './measurement-schema.js';
+import { monitorSet } from './monitor-row-schema.js';
 import { phase } from './phase-schema.js';
 import { warning, working } from './step-schema.js';
 import { judgedShape, verdict } from './verdict-schema.js';
@@ -102,6 +104,35 @@ export const challengeReading = describeForSchema(
   { id: 'ChallengeReading' },
 );
 
+const givenTrace = members({
+  name: optional(line),
+  phase,
+  of: choice(['set', 'displayed']),
+  time: list(pause, 1),
+  resistance: list(monitorSet, 1),
+  end: optional(pause),
+  startsIn: optional(choice(['accepted', 'alarm'])),
+  alarms: list(members({ from: pause, to: optional(pause) })),
+});
+
+/** Resistances against time, with the alarms that were noted. */
+export const monitorTrace = describeForSchema(crossCheck(givenTrace, checkColumns), { id: 'MonitorTrace' });
+
+/** Reports columns that do not belong together, and times that run backwards. */
+function checkColumns(trace: NonNullable<Loose<z.output<typeof givenTrace>>>, report: Report): void {
+  const [times, resistances] = [items(trace.time), items(trace.resistance)];
+  if (times.length !== resistances.length) {
+    const requirement = `must have as many values as the time, ${times.length}`;
+    report('wrong-count', ['resistance'], resistances.length, requirement);
+  }
+  const back = times.findIndex(
+    (value, i) => i > 0 && (finite(value) ?? 0) <= (finite(times[i - 1]) ?? Number.NEGATIVE_INFINITY),
+  );
+  if (back > 0 && finite(times[back]) !== undefined) {
+    report('not-ascending', ['time', back], times[back], `must be greater than the time before it, ${times[back - 1]}`);
+  }
+}
+
 const setOrOpen = z.union([number, z.literal('open')]);
 const wait = z.nullable(number);
 
@@ -184,6 +215,20 @@ export const challengeFinding = describeForSchema(
   { id: 'ChallengeFinding' },
 );
 
+const tripFinding = describeForSchema(
+  members({
+    phase,
+    what: notBlank(200),
+    unit: choice(['ohm', 's']),
+    value: optional(number),
+    limits: band,
+    ...judgedShape,
+    isStated: z.boolean(),
+    message: prose,
+  }),
+  { id: 'TripFinding' },
+);
+
 /** What the sweeps of one state of the unit show. */
 export const tripFindings = describeForSchema(
   members({
@@ -195,18 +240,7 @@ export const tripFindings = describeForSchema(
         responseTime: optional(number),
       }),
     ),
-    rows: list(
-      members({
-        phase,
-        what: notBlank(200),
-        unit: choice(['ohm', 's']),
-        value: optional(number),
-        limits: band,
-        ...judgedShape,
-        isStated: z.boolean(),
-        message: prose,
-      }),
-    ),
+    rows: list(tripFinding),
     hysteresis: list(
       members({
         limit: limitName,
@@ -222,4 +256,42 @@ export const tripFindings = describeForSchema(
     working,
   }),
   { id: 'TripFindings' },
+);
+
+const states = members({
+  start: number,
+  end: number,
+  alarms: list(
+    members({
+      reason: choice(['above-upper', 'below-lower', 'rise', 'not-yet-accepted']),
+      since: number,
+      from: number,
+      to: z.nullable(number),
+      resistance: setOrOpen,
+      seen: setOrOpen,
+      limit: z.nullable(number),
+      baseline: z.nullable(number),
+    }),
+  ),
+  states: list(
+    members({ state: choice(['accepted', 'alarm']), from: number, to: number, outputPermitted: z.boolean() }),
+  ),
+  timeInAlarm: number,
+  pendingSince: z.nullable(number),
+  baseline: z.nullable(number),
+  assumptions: list(prose),
+});
+
+/** What the stated monitor makes of a trace, and what was noted. */
+export const traceFindings = describeForSchema(
+  members({
+    number: z.int('must be a whole number').check(z.gte(1, 'must be 1 or more')),
+    name: optional(line),
+    phase,
+    expected: states,
+    rows: list(tripFinding),
+    warnings: list(warning),
+    working,
+  }),
+  { id: 'TraceFindings' },
 );

@@ -9,7 +9,7 @@ import { blankableLine, line, prose } from '../parts/text.js';
 import { quantityChoice } from '../parts/tolerance.js';
 import { degreesOfFreedom } from './measurement-schema.js';
 import { monitorDisplay, monitorSet } from './monitor-row-schema.js';
-import { challengeReading } from './monitor-schema.js';
+import { challengeReading, monitorTrace } from './monitor-schema.js';
 import { phase } from './phase-schema.js';
 
 const shown = { quantity: quantityChoice, value: unresolved('In the SI unit of the quantity, or text with a unit.') };
@@ -54,6 +54,7 @@ export const readingsSchema = describeForSchema(
     readings: list(reading),
     monitor: optional(list(monitorReading)),
     monitorChallenges: optional(list(challengeReading)),
+    monitorTraces: optional(list(monitorTrace)),
   }),
   { title: 'What was read at the bench' },
 );

@@ -21,6 +21,8 @@ export const reason = choice([
   'conditional-fail',
   'no-decision',
   'no-reading',
+  'false-alarm',
+  'early-release',
   'no-limits',
   'not-plausible',
   'nothing-to-compare',
