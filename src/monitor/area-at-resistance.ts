@@ -36,7 +36,7 @@ export interface AreaAtResistance {
  * @accuracy 12 digits, fewer where `seen` is hardly more than the rest of the circuit shows
  * @example
  * ```ts
- * import { areaAtResistance } from 'esu-limits';
+ * import { areaAtResistance } from 'esu-limits/monitor';
  * const pad = { contacts: [{ resistance: 20 }, { resistance: 20 }], tissue: 10 } as const;
  * const reading = { frequency: 80e3, reads: 'magnitude', foil: 'first' } as const;
  * areaAtResistance(pad, { ...reading, seen: 110 }).remaining.toFixed(6); // → "0.250000"

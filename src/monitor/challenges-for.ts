@@ -42,7 +42,7 @@ export interface MonitorChallenges {
  * @source Arithmetic of limits
  * @example
  * ```ts
- * import { challengesFor } from 'esu-limits';
+ * import { challengesFor } from 'esu-limits/monitor';
  * const upper = { resistance: 135, tolerance: { absolute: 5 } };
  * const box = { step: 1, maximum: 999, accuracy: { relative: 0.01 } };
  * const { thresholds } = challengesFor({ kind: 'contact-quality', upper }, box);

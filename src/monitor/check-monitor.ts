@@ -12,7 +12,7 @@ import type { Monitor, MonitorLimit, MonitorRise } from './monitor.js';
  * `band-reversed`, `hysteresis-too-wide`, `missing-member`, `contradiction`, and those of `bandAround`
  * @example
  * ```ts
- * import { checkMonitor } from 'esu-limits';
+ * import { checkMonitor } from 'esu-limits/monitor';
  * checkMonitor({ kind: 'continuity', upper: { resistance: 20 } }).kind; // → "continuity"
  * checkMonitor({ kind: 'continuity', lower: { resistance: 20 }, upper: { resistance: 5 } }); // throws band-reversed
  * ```

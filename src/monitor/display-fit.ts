@@ -69,7 +69,7 @@ export interface DisplayFitRow extends DisplayReadingPair {
  * @accuracy As `leastSquares`: 13 digits of the coefficients on the set Norris of NIST StRD
  * @example
  * ```ts
- * import { displayFit } from 'esu-limits';
+ * import { displayFit } from 'esu-limits/monitor';
  * const rows = [{ set: 0, displayed: 3 }, { set: 50, displayed: 53 }, { set: 100, displayed: 103 }];
  * const { gain, offset, fault, constant } = displayFit({ rows, resolution: 1 });
  * [gain, offset, fault, constant]; // → [1, 3, "constant", 3]

@@ -13,7 +13,7 @@ import type { Monitor } from './monitor.js';
  * @source Definition of rounding
  * @example
  * ```ts
- * import { displayedResistance } from 'esu-limits';
+ * import { displayedResistance } from 'esu-limits/monitor';
  * const display = { resolution: 1, maximum: 999, open: 'over-range' } as const;
  * const monitor = { kind: 'continuity', upper: { resistance: 20 }, series: { resistance: 0.4 }, display } as const;
  * displayedResistance(monitor, 10.2); // → 11

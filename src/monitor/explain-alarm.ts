@@ -19,7 +19,7 @@ import type { MonitorAlarm } from './monitor-states.js';
  * @source Definition of the monitor, as its maker states it
  * @example
  * ```ts
- * import { explainAlarm, monitorStates } from 'esu-limits';
+ * import { explainAlarm, monitorStates } from 'esu-limits/monitor';
  * const monitor = { kind: 'continuity', upper: { resistance: 20, hysteresis: 4 }, alarmDelay: 1 } as const;
  * const { alarms } = monitorStates(monitor, { time: [0, 5], resistance: [2, 30], end: 9 });
  * alarms.flatMap((alarm) => explainAlarm(monitor, alarm)).map(({ symbol, value }) => `${symbol} = ${value}`);

@@ -83,7 +83,7 @@ export interface MonitorStatesOptions {
  * @source Definition of the monitor, as its maker states it
  * @example
  * ```ts
- * import { monitorStates } from 'esu-limits';
+ * import { monitorStates } from 'esu-limits/monitor';
  * const monitor = {
  *   kind: 'contact-quality',
  *   upper: { resistance: 135 },

@@ -45,7 +45,7 @@ export interface PadImpedance extends PadPart {
  * @accuracy Within 8 units in the last place
  * @example
  * ```ts
- * import { padImpedance } from 'esu-limits';
+ * import { padImpedance } from 'esu-limits/monitor';
  * const contact = { resistance: 40, capacitance: 4e-9 };
  * const reading = { frequency: 80e3, reads: 'magnitude' } as const;
  * padImpedance({ contacts: [contact, contact], tissue: 10 }, reading).seen.toFixed(2); // → "89.71"

@@ -10,7 +10,7 @@ import { type Band, contains } from '../band/index.js';
  * @throws CalculationError `not-a-number`, `band-reversed`
  * @example
  * ```ts
- * import { placeReading } from 'esu-limits';
+ * import { placeReading } from 'esu-limits/monitor';
  * placeReading({ lower: 93, upper: 107 }, 93); // → "inside"
  * placeReading({ lower: 93, upper: 107 }, 92); // → "below"
  * placeReading({ lower: 93, upper: 107 }, 'over-range'); // → "above"

@@ -49,7 +49,7 @@ export interface ReadingLimits {
  * @source Definition of the tolerance
  * @example
  * ```ts
- * import { readingRows } from 'esu-limits';
+ * import { readingRows } from 'esu-limits/monitor';
  * const rows = [{ set: 100 }, { set: 0, tolerance: { absolute: 4 } }, { set: 'open', below: 2000 }] as const;
  * readingRows({ rows, tolerance: { absolute: 7 }, resolution: 1 }).map(({ limits }) => limits);
  * // → [{ lower: 93, upper: 107 }, { lower: 0, upper: 4 }, { upper: 1999 }]
