@@ -81,8 +81,8 @@ const hundredth = { dutyCycle: 0.01 };
 export const waveformChecks: readonly Check[] = [
   // For the square wave the table prints an error of +11.0 %, which is that of its rounded reading, 1.11 V; it is 11.07 %.
   ...rows(
-    'Explanatory table of rms and average-responding measurement, in a public manual of a general-purpose multimeter',
-    'published',
+    'C. Kitchin, L. Counts: RMS to DC Conversion Application Guide, 2nd edition 1986, table of common waveforms; its values from memory',
+    'from memory',
     [
       // biome-ignore lint/suspicious/noApproximativeNumericConstant: the value as printed
       ['rms-table-sine-crest', 'crest factor of a sine', 1.414, '1', 0.0005, () => sineWave().crestFactor],
