@@ -1,11 +1,12 @@
 // The built site in a real browser: no error in the console, no request off the site, live pieces that answer,
 // phone width without sideways scrolling, dark mode, the budget of the first page.
-import { readdirSync, readFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
 import { chromium as playwright } from 'playwright-core';
 import { chromiumFlags } from '../package/chromium.mjs';
 import { StageFailure } from '../stages/stage.mjs';
+import { open, pagesOf } from './open-page.mjs';
 import { serveSite } from './serve.mjs';
 
 const firstPageBudget = 200_000;
@@ -29,15 +30,6 @@ export async function visitSite(folder, base, executablePath) {
     server.close();
   }
   if (faults.length > 0) throw new StageFailure(faults.join('\n'));
-}
-
-/** Every page but the API, of which one stands for all: they differ in nothing that a browser does. */
-function pagesOf(folder) {
-  return readdirSync(folder, { recursive: true })
-    .map((name) => String(name).replaceAll('\\', '/'))
-    .filter((name) => name.endsWith('.html') && name !== '404.html')
-    .filter((name) => !name.startsWith('api/') || name === 'api/band.html')
-    .sort();
 }
 
 function watch(page, address, faults) {
@@ -93,9 +85,7 @@ async function livePiece(page, address, faults) {
 
 async function visit(page, url, name, faults) {
   await page.setViewportSize(desk);
-  await page.goto(url, { waitUntil: 'load' });
-  // A page is alive when its pieces answer: the first paint comes from the server's text.
-  await page.waitForFunction(() => document.querySelector('#app')?.__vue_app__ !== undefined);
+  await open(page, url);
   if ((await page.locator('h1').count()) !== 1) faults.push(`${name}: not one heading of the first level`);
   const failed = await page.locator('.live-faults').count();
   if (failed > 0) faults.push(`${name}: a live piece starts with a fault`);

@@ -1,9 +1,9 @@
 // The worksheet page of the built site, used as a technician would at a bench.
 import { readFileSync } from 'node:fs';
-import axe from 'axe-core';
 import { chromium as playwright } from 'playwright-core';
 import { chromiumFlags } from '../package/chromium.mjs';
 import { StageFailure } from '../stages/stage.mjs';
+import { axeFindings } from './axe.mjs';
 import { serveSite } from './serve.mjs';
 
 const desk = { width: 1280, height: 900 };
@@ -87,16 +87,6 @@ async function importReadings(page) {
 
 async function widerThanScreen(page) {
   return page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
-}
-
-async function axeFindings(page) {
-  await page.evaluate(axe.source);
-  return page.evaluate(async () => {
-    const { violations } = await globalThis.axe.run('.ws-page', { iframes: false });
-    return violations
-      .filter(({ impact }) => impact === 'serious' || impact === 'critical')
-      .map(({ id, nodes }) => `${id}: ${nodes.length} times, such as ${nodes[0].html.slice(0, 200)}`);
-  });
 }
 
 const steps = {
@@ -317,7 +307,8 @@ const steps = {
       const isDark = Math.max(...paper.match(/\d+/g).slice(0, 3).map(Number)) < 80;
       expect(isDark === (colorScheme === 'dark'), `${colorScheme}: paper is ${paper}`);
       await picture(page, pictures, colorScheme);
-      for (const finding of await axeFindings(page)) expect(false, `axe, ${colorScheme}: ${finding}`);
+      for (const finding of await axeFindings(page, { part: '.ws-page' }))
+        expect(false, `axe, ${colorScheme}: ${finding}`);
     }
     await page.setViewportSize(phone);
     await picture(page, pictures, 'phone');
@@ -327,7 +318,7 @@ const steps = {
       });
     }
     await page.setViewportSize(desk);
-    for (const finding of await axeFindings(page)) expect(false, `axe, all open: ${finding}`);
+    for (const finding of await axeFindings(page, { part: '.ws-page' })) expect(false, `axe, all open: ${finding}`);
   },
 
   async 'a verdict is told by word and shape, not by colour alone'(page, expect) {

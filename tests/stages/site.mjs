@@ -1,4 +1,5 @@
 // The documentation site, built for a sub-path, with its links and in a real browser.
+import { checkAccessibility } from '../site/accessible.mjs';
 import { linkFaults } from '../site/links.mjs';
 import { visitSite } from '../site/pages.mjs';
 import { tryWorksheet } from '../site/worksheet-steps.mjs';
@@ -17,6 +18,9 @@ export async function runSite(tally, { chromium, remedy }) {
   const browser = 'site: pages in a browser';
   if (chromium) await tally.stage(browser, () => visitSite(folder, base, chromium));
   else tally.skip(browser, remedy);
+  const accessible = 'site: axe on every page';
+  if (chromium) await tally.stage(accessible, () => checkAccessibility(folder, base, chromium));
+  else tally.skip(accessible, remedy);
   const worksheet = 'site: worksheet in a browser';
   if (chromium) await tally.stage(worksheet, () => tryWorksheet(folder, base, chromium));
   else tally.skip(worksheet, remedy);
