@@ -7,6 +7,8 @@ import {
   upperReleaseFormula,
 } from '../working/formulas/monitor.js';
 import { type Step, step } from '../working/index.js';
+import { checkMonitor } from './check-monitor.js';
+import { finiteResult } from './finite-result.js';
 import type { Monitor } from './monitor.js';
 import type { MonitorAlarm } from './monitor-states.js';
 
@@ -16,6 +18,7 @@ import type { MonitorAlarm } from './monitor-states.js';
  * @param monitor The monitor that alarmed
  * @param alarm One of the alarms of `monitorStates`
  * @returns The steps; fewer where the circuit was open or the trace began in alarm
+ * @throws CalculationError as `checkMonitor`; `result-out-of-range`
  * @source Definition of the monitor, as its maker states it
  * @example
  * ```ts
@@ -26,10 +29,11 @@ import type { MonitorAlarm } from './monitor-states.js';
  * // → ["R_seen = 30", "t_alarm = 6", "R_release = 16"]
  * ```
  */
-export function explainAlarm(
-  { lower, upper, rise, alarmDelay, series }: Monitor,
-  alarm: MonitorAlarm,
-): readonly Step[] {
+export function explainAlarm(monitor: Monitor, alarm: MonitorAlarm): readonly Step[] {
+  return finiteResult(stepsOf(checkMonitor(monitor), alarm), 'steps');
+}
+
+function stepsOf({ lower, upper, rise, alarmDelay, series }: Monitor, alarm: MonitorAlarm): readonly Step[] {
   const { reason, resistance, seen, limit, baseline } = alarm;
   const steps: Step[] = [];
   if (typeof resistance === 'number' && typeof seen === 'number') {

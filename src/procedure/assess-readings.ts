@@ -175,8 +175,8 @@ function monitorFindings(
         readings.filter((reading) => reading.set === row.set && reading.phase === wanted);
       const own = of(phase);
       const here = own.length > 0 || phase === 'as-found' ? own : of('as-found');
-      if (here.length === 0) return [assessMonitorRow(row, phase, undefined)];
-      return here.map((reading) => assessMonitorRow(row, phase, reading));
+      if (here.length === 0) return [assessMonitorRow(plan, row, phase, undefined)];
+      return here.map((reading) => assessMonitorRow(plan, row, phase, reading));
     }),
   );
   const extra = readings.filter((reading) => !plan.monitor.some((row) => row.set === reading.set));

@@ -177,5 +177,5 @@ function bandText(band: Band): string {
 }
 
 function ohms(value: number): string {
-  return formatQuantity(value, 'ohm', { digits: 4, rounding: 'nearest' });
+  return formatQuantity(Number(value.toPrecision(4)), 'ohm');
 }

@@ -165,14 +165,14 @@ export interface RuleFinding {
 }
 
 /** One resistance reading of the monitor. */
-export interface MonitorFinding {
+export interface MonitorFinding extends JudgedMeasured {
   readonly number: number;
   readonly phase: Phase;
   readonly set: number | 'open';
   readonly displayed?: number | 'over-range';
   readonly limits: Band;
-  readonly verdict: Verdict;
   readonly message: string;
+  readonly working: readonly Step[];
 }
 
 /** One challenge of the monitor. */

@@ -28,7 +28,7 @@ export function summarise(
   const of = (verdict: Verdict): number => verdicts.filter((entry) => entry === verdict).length;
   const fail = of('fail');
   // A point for which no limit exists is not judged and leaves nothing open.
-  const withoutLimits = points.filter((row) => row.reason === 'no-limits').length;
+  const withoutLimits = [...points, ...monitor].filter((row) => row.reason === 'no-limits').length;
   // A threshold that the box cannot verify passes with nobody.
   const open = of('not judged') + unverified - withoutLimits;
   return {
@@ -36,6 +36,7 @@ export function summarise(
     pass: of('pass'),
     fail,
     notJudged: of('not judged') + unverified,
-    closeToLimit: [...points, ...leakage, ...stated].filter((row) => row.reason === 'close-to-limit').length,
+    closeToLimit: [...points, ...leakage, ...stated, ...monitor].filter((row) => row.reason === 'close-to-limit')
+      .length,
   };
 }

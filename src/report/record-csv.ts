@@ -266,7 +266,8 @@ function ruleRow({ rule, outputName, clause, phase, verdict, message, points }: 
   return { kind: 'rule', point: points.join(' '), output: outputName, rule, clause, phase, verdict, message };
 }
 
-function monitorRow({ number, set, limits, phase, displayed, verdict, message }: MonitorFinding): CsvRow {
+function monitorRow(finding: MonitorFinding): CsvRow {
+  const { number, set, limits, phase, displayed, acceptance, margin, expanded, conformance, message } = finding;
   const ohms = plainUnit('resistance');
   return {
     kind: 'monitor',
@@ -278,7 +279,14 @@ function monitorRow({ number, set, limits, phase, displayed, verdict, message }:
     'lower limit': numberIn(limits.lower, ohms),
     'upper limit': numberIn(limits.upper, ohms),
     reading: displayed,
-    verdict,
+    'margin [%]': percent(margin),
+    'expanded uncertainty': roundedIn(expanded?.expandedUncertainty, ohms),
+    'accept from': numberIn(acceptance?.lower, ohms),
+    'accept to': numberIn(acceptance?.upper, ohms),
+    'probability of conforming [%]': percent(conformance?.conforming),
+    verdict: finding.verdict,
+    'verdict without guard band': finding.simpleVerdict,
+    reason: finding.reason,
     message,
   };
 }

@@ -139,6 +139,16 @@ describe('monitorStates', () => {
 });
 
 describe('explainAlarm', () => {
+  it('refuses a monitor that contradicts itself, and numbers that are none', () => {
+    const [alarm] = monitorStates(quality, { time: [0, 1], resistance: [50, 900], end: 9 }).alarms;
+    if (alarm === undefined) throw new Error('The monitor did not alarm.');
+    expect(faultOf(() => explainAlarm({ ...quality, alarmDelay: Number.NaN }, alarm))).toEqual([
+      'not-a-number',
+      'monitor.alarmDelay',
+    ]);
+    expect(faultOf(() => explainAlarm(quality, { ...alarm, since: Number.NaN }))[0]).toBe('result-out-of-range');
+  });
+
   it('leaves out what an open circuit does not have', () => {
     const { alarms } = monitorStates(quality, { time: [0, 1], resistance: [50, 'open'], end: 9 });
     const steps = alarms.flatMap((alarm) => explainAlarm(quality, alarm));

@@ -22,6 +22,7 @@ import {
   worksheetText,
 } from '../../src/report/index.js';
 import {
+  parseBench,
   parseFindings,
   parsePlan,
   parseReadings,
@@ -390,6 +391,67 @@ describe('the display of a monitor', () => {
   });
 });
 
+describe('the display of a monitor under the decision rule of the plan', () => {
+  const rows = [
+    { set: 100, lower: 93, upper: 107 },
+    { set: 0, upper: 4 },
+    { set: 'open', lower: 1000 },
+  ] as const;
+  const made = (decisionRule: PlanDecisionRule, change: Partial<Bench> = {}): Plan => {
+    const sheet = { ...specificationOf(ratedOutput), monitor: { connection: 'x', rows } };
+    return planVerification(sheet, { ...bench, ...change, decisionRule });
+  };
+  const rowsOf = (from: Plan, ...shown: readonly (number | 'over-range')[]) =>
+    assessReadings(from, {
+      ...readingsOf({ point: '1', value: 0.7 }),
+      monitor: shown.map((displayed, i) => ({ set: rows[i]?.set ?? 0, displayed, phase: 'as-found' })),
+    }).monitor;
+  const guarded = made({ kind: 'guarded-acceptance', ratio: 1 });
+
+  it('counts what box, lead and fixture may be off by', () => {
+    // (0.005 · 100 + 0.1)/√3 at 95 %: 0.679, rounded inward to its last place.
+    const [at100, at0, open] = rowsOf(guarded, 106, 2, 'over-range');
+    expect(at100).toMatchObject({ verdict: 'pass', acceptance: { lower: 93.68, upper: 106.32 } });
+    expect(at100?.expanded?.expandedUncertainty).toBeCloseTo((1.959963985 * 0.6) / Math.sqrt(3), 6);
+    expect(at0).toMatchObject({ verdict: 'pass', margin: 0.5 });
+    expect(open).toMatchObject({ verdict: 'pass', reason: 'inside' });
+    const [near] = rowsOf(guarded, 107);
+    expect(near).toMatchObject({ verdict: 'fail', reason: 'in-guard-band', simpleVerdict: 'pass' });
+    const [worse] = rowsOf(
+      made({ kind: 'guarded-acceptance', ratio: 1 }, { fixture: { resistance: 1, limits: 3 } }),
+      106,
+    );
+    expect(worse).toMatchObject({ verdict: 'fail', reason: 'in-guard-band' });
+    const [, , shorted] = rowsOf(guarded, 100, 0, 900);
+    expect(shorted).toMatchObject({ verdict: 'fail', reason: 'below-lower' });
+  });
+
+  it('judges nothing without a box, but by simple acceptance', () => {
+    const { resistanceBox: _, ...boxless } = bench;
+    const without = (decisionRule: PlanDecisionRule) =>
+      planVerification(guarded.specification, { ...boxless, decisionRule });
+    expect(rowsOf(without({ kind: 'guarded-acceptance', ratio: 1 }), 100)[0]).toMatchObject({
+      verdict: 'not judged',
+      reason: 'no-decision',
+    });
+    expect(rowsOf(without({ kind: 'simple-acceptance' }), 107)[0]).toMatchObject({
+      verdict: 'pass',
+      reason: 'close-to-limit',
+    });
+  });
+
+  it('stands in the record, which reads back and recomputes', () => {
+    const monitor = [{ set: 100, displayed: 107, phase: 'as-found' } as const];
+    const record = makeRecord(guarded, { ...readingsOf({ point: '1', value: 0.7 }), monitor });
+    expect(parseFindings(JSON.parse(JSON.stringify(record.findings)))).toEqual(record.findings);
+    expect(recomputeRecord(record).same).toBe(true);
+    expect(recordText(record).replace(/\s+/g, ' ')).toContain(
+      'too close for the uncertainty: 93.68 Ω to 106.32 Ω is accepted',
+    );
+    expect(recordCsv(record)).toContain('in-guard-band');
+  });
+});
+
 describe('documents with challenges', () => {
   const readings = readingsWith(played(10, 150, 3.4));
   const record = makeRecord(plan, readings);
@@ -440,6 +502,28 @@ describe('documents with challenges', () => {
     expect(() => planVerification({ ...specification, monitor: { connection: 'x' } }, bench)).toThrow(
       expect.objectContaining({ code: 'missing-member', path: 'monitor.rows' }),
     );
+    const ofModel = (change: object) => wrong({ connection: 'x', model: { ...model, ...change } });
+    const rise = { fraction: '40 %', baseline: 'at-start' };
+    expect(ofModel({ rise })()).toMatchObject({ monitor: { model: { rise: { fraction: 0.4 } } } });
+    for (const [change, code, path] of [
+      [{ lower: { resistance: 200 } }, 'band-reversed', 'lower.resistance'],
+      [{ upper: { resistance: 150, hysteresis: 149 } }, 'hysteresis-too-wide', 'upper.hysteresis'],
+      [{ rise: { ...rise, fraction: 0 } }, 'not-positive', 'rise.fraction'],
+      [{ rise: { ...rise, fraction: 40 } }, 'not-a-fraction', 'rise.fraction'],
+      [{ rise: { ...rise, baseline: 'tracked' } }, 'missing-member', 'rise.timeConstant'],
+      [{ kind: 'continuity', rise }, 'contradiction', 'rise'],
+      [{ upper: { resistance: '-150 ohm' } }, 'negative', 'upper.resistance'],
+    ] as const) {
+      expect(ofModel(change)).toThrow(expect.objectContaining({ code, path: `monitor.model.${path}` }));
+    }
+    for (const [resistanceBox, code, path] of [
+      [{ values: [0, 50, 20], accuracy: { relative: 0.01 } }, 'not-ascending', 'resistanceBox.values[2]'],
+      [{ values: [], accuracy: { relative: 0.01 } }, 'wrong-count', 'resistanceBox.values'],
+    ] as const) {
+      expect(() => parseBench(JSON.parse(JSON.stringify({ ...bench, resistanceBox })))).toThrow(
+        expect.objectContaining({ code, path }),
+      );
+    }
     const reversed = { ...model, lower: { resistance: 200 } };
     expect(() => planVerification({ ...specification, monitor: { connection: 'x', model: reversed } }, bench)).toThrow(
       expect.objectContaining({ path: expect.stringContaining('monitor.model') }),

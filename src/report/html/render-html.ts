@@ -82,7 +82,7 @@ function blockHtml(block: Block, section: Section, anchors: ReadonlySet<string>)
     case 'traces': {
       const start = `${section.id}-${section.blocks.indexOf(block)}`;
       const figures = block.pictures.map((picture, i) => `<figure>${drawTrace(picture, `${start}-${i + 1}`)}</figure>`);
-      return `<div class="traces">${figures.join('\n')}</div>`;
+      return `<div class="traces" role="group" aria-label="Pictures of traces" tabindex="0">${figures.join('\n')}</div>`;
     }
     case 'working':
       return workingHtml(block.working);

@@ -54,9 +54,9 @@ export function monitorRecord(
       resistanceCell(finding.limits.upper, unit),
       displayedCell(finding.displayed, unit),
       stateCell(finding.phase),
-      verdictCell(finding.verdict),
+      verdictCell(finding.verdict, finding.reason),
     ],
-    notes: finding.verdict === 'pass' ? [] : [{ tone: 'plain' as const, text: plainText(finding.message) }],
+    notes: finding.reason === 'inside' ? [] : [{ tone: 'plain' as const, text: plainText(finding.message) }],
   }));
   return section(plan, columns, rows, hints);
 }

@@ -1,7 +1,8 @@
 import type { Band } from '../../band/index.js';
 import { decisionRuleText, type Plan, probabilityText, type TripFinding } from '../../procedure/index.js';
 import { plainText } from '../escape/plain-text.js';
-import { valueText } from '../numbers/value-text.js';
+import { unitFor } from '../numbers/print-unit.js';
+import { significantDigits } from '../numbers/value-text.js';
 import { none, stateCell, textCell } from './cells.js';
 import type { Block, Cell, Column, Row } from './sheet.js';
 import { verdictCell } from './verdict-word.js';
@@ -36,8 +37,11 @@ function isSame(acceptance: Band | null, { lower, upper }: Band): boolean {
 
 function tripRow(finding: TripFinding, isGuarded: boolean, isRated: boolean): Row {
   const { what, unit, value, expanded, limits, acceptance, conformance, phase, verdict, reason } = finding;
+  // One unit for the row, so that U stands beside its value in the same.
+  const greatest = Math.max(0, ...[value, limits.lower, limits.upper].filter((number) => number !== undefined));
+  const printed = unitFor(unit === 's' ? 'time' : 'resistance', [greatest]);
   const text = (number: number | undefined, digits = 4): Cell =>
-    number === undefined ? none : textCell(valueText(number, unit === 's' ? 'time' : 'resistance', digits));
+    number === undefined ? none : textCell(`${significantDigits(number, printed, digits)} ${printed.symbol}`);
   const accepted = (side: 'lower' | 'upper'): Cell =>
     acceptance === null ? textCell('none') : text(acceptance?.[side], 6);
   return {

@@ -70,6 +70,12 @@ export function workingSections(plan: Plan, options: SheetOptions, findings?: Fi
         heading: `Challenges of ${limit === 'rise' ? 'a rise' : `the ${limit} limit`}${baseline === undefined ? '' : ` from ${valueText(baseline, 'resistance')}`}`,
         steps: stepsOf(working, numbered),
       })),
+    ...(findings?.monitor ?? [])
+      .filter(({ working }) => working.length > 0)
+      .map(({ number, phase, working }) => ({
+        heading: `Reading ${number} of its display, ${phase.replace('-', ' ')}`,
+        steps: stepsOf(working, numbered),
+      })),
     ...(findings?.monitorTrips ?? [])
       .filter(({ working }) => working.length > 0)
       .map(({ phase, working }) => ({

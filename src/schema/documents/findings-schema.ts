@@ -20,7 +20,7 @@ import { library, place } from './plan-schema.js';
 import { monitorReading, reading } from './readings-schema.js';
 import { ruleId } from './rule-schema.js';
 import { warning, working } from './step-schema.js';
-import { conformance, reason, verdict } from './verdict-schema.js';
+import { conformance, judgedShape, reason, verdict } from './verdict-schema.js';
 
 const number = z.number();
 const count = z.int('must be a whole number').check(z.gte(0, 'must be 0 or more'));
@@ -100,8 +100,9 @@ const monitorFinding = members({
   set: monitorSet,
   displayed: optional(monitorDisplay),
   limits: band,
-  verdict,
+  ...judgedShape,
   message: prose,
+  working,
 });
 
 const summary = describeForSchema(

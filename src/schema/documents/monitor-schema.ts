@@ -1,9 +1,11 @@
 import * as z from 'zod/mini';
+import { CalculationError } from '../../checks/index.js';
+import { checkMonitor, type Monitor } from '../../monitor/index.js';
 import { choice } from '../parts/choice.js';
 import { describeForSchema } from '../parts/json-schema-notes.js';
 import { crossCheck, finite, items, type Loose, list, members, optional } from '../parts/members.js';
 import { duration, fraction, pause, resistance, resistanceLimit } from '../parts/quantity.js';
-import type { Report } from '../parts/report-fault.js';
+import { type Report, reporter } from '../parts/report-fault.js';
 import { line, notBlank, prose } from '../parts/text.js';
 import { band } from './band-schema.js';
 import { degreesOfFreedom } from './measurement-schema.js';
@@ -40,44 +42,74 @@ const limit = members({
 /** Resistance in series with what is set. */
 export const series = members({ resistance: resistanceLimit, limits: optional(resistanceLimit) });
 
+const givenModel = members({
+  kind: choice(['continuity', 'contact-quality']),
+  lower: optional(limit),
+  upper: optional(limit),
+  rise: optional(
+    members({
+      fraction,
+      tolerance: optional(fraction),
+      hysteresis: optional(fraction),
+      baseline: choice(['at-start', 'lowest', 'tracked']),
+      timeConstant: optional(duration),
+      floor: optional(resistanceLimit),
+    }),
+  ),
+  alarmDelay: optional(pause),
+  releaseDelay: optional(pause),
+  display: optional(
+    members({
+      resolution: resistance,
+      maximum: resistance,
+      open: z.union([z.literal('over-range'), resistance], { error: 'must be "over-range", or a resistance' }),
+      tolerance: optional(ohmTolerance),
+    }),
+  ),
+  series: optional(series),
+});
+
+/** What the core refuses of the members together, once each of them is right. */
+const agreeing = z.check<unknown>(({ value, issues }) => {
+  if (issues.length > 0) return;
+  try {
+    checkMonitor(value as Monitor, '');
+  } catch (error) {
+    if (!(error instanceof CalculationError)) throw error;
+    const { code, path, requirement, hint } = error;
+    const keys = path.split('.').filter((key) => key !== '');
+    const received = keys.reduce((inner, key) => (inner as Record<string, unknown> | undefined)?.[key], value);
+    reporter(issues)(code, keys, received, requirement, hint);
+  }
+});
+
 /** A return-electrode monitor as its maker states it. */
-export const monitorModel = describeForSchema(
-  members({
-    kind: choice(['continuity', 'contact-quality']),
-    lower: optional(limit),
-    upper: optional(limit),
-    rise: optional(
-      members({
-        fraction: number.check(z.positive('must be greater than 0')),
-        tolerance: optional(fraction),
-        hysteresis: optional(fraction),
-        baseline: choice(['at-start', 'lowest', 'tracked']),
-        timeConstant: optional(duration),
-        floor: optional(resistanceLimit),
-      }),
-    ),
-    alarmDelay: optional(pause),
-    releaseDelay: optional(pause),
-    display: optional(
-      members({
-        resolution: resistance,
-        maximum: resistance,
-        open: z.union([z.literal('over-range'), resistance], { error: 'must be "over-range", or a resistance' }),
-        tolerance: optional(ohmTolerance),
-      }),
-    ),
-    series: optional(series),
-  }),
-  { id: 'Monitor' },
-);
+export const monitorModel = describeForSchema(givenModel.check(agreeing as never), { id: 'Monitor' });
 
 const accuracy = members({ relative: optional(fraction), absolute: optional(resistanceLimit) });
+
+/** Reports values of a box that do not rise. */
+function checkRising({ values }: { readonly values?: unknown }, report: Report): void {
+  reportFalls(items(values as readonly unknown[]), 'values', report);
+}
+
+/** Reports the first value of a column that is not above the one before it. */
+function reportFalls(column: readonly unknown[], name: string, report: Report): void {
+  const [all, at] = [column.map(finite), column.findIndex((value, i) => i > 0 && !isAbove(value, column[i - 1]))];
+  if (at > 0) report('not-ascending', [name, at], all[at], `must be greater than the value before it, ${all[at - 1]}`);
+}
+
+/** What is no number is reported where its type is checked. */
+function isAbove(value: unknown, before: unknown): boolean {
+  const [here, last] = [finite(value), finite(before)];
+  return here === undefined || last === undefined || here > last;
+}
 
 /** A decade or substitution box. */
 export const resistanceBox = describeForSchema(
   z.union(
     [
-      members({ name: optional(line), values: list(resistanceLimit, 1), accuracy }),
+      crossCheck(members({ name: optional(line), values: list(resistanceLimit, 1), accuracy }), checkRising),
       members({
         name: optional(line),
         step: resistance,
@@ -125,12 +157,7 @@ function checkColumns(trace: NonNullable<Loose<z.output<typeof givenTrace>>>, re
     const requirement = `must have as many values as the time, ${times.length}`;
     report('wrong-count', ['resistance'], resistances.length, requirement);
   }
-  const back = times.findIndex(
-    (value, i) => i > 0 && (finite(value) ?? 0) <= (finite(times[i - 1]) ?? Number.NEGATIVE_INFINITY),
-  );
-  if (back > 0 && finite(times[back]) !== undefined) {
-    report('not-ascending', ['time', back], times[back], `must be greater than the time before it, ${times[back - 1]}`);
-  }
+  reportFalls(times, 'time', report);
 }
 
 const setOrOpen = z.union([number, z.literal('open')]);
