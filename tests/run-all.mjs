@@ -3,6 +3,7 @@
 import { chromiumPath, chromiumRemedy } from './package/chromium.mjs';
 import { runConsumers } from './stages/consumers.mjs';
 import { runExamples } from './stages/examples.mjs';
+import { runNotebooks } from './stages/notebooks.mjs';
 import { runSite } from './stages/site.mjs';
 import { closingLine, command, Tally } from './stages/stage.mjs';
 import { runVitest } from './stages/vitest.mjs';
@@ -19,12 +20,13 @@ await tally.stage('API pages', () => command('npm', ['run', '--silent', 'api']))
 
 if (built) {
   await runExamples(tally);
+  await runNotebooks(tally);
   await tally.stage('package: publint', () => command('npm', ['run', '--silent', 'publint']));
   await tally.stage('package: types for every importer', () => command('npm', ['run', '--silent', 'attw']));
   await runConsumers(tally, { chromium: chromiumPath(), remedy: chromiumRemedy });
   await runSite(tally, { chromium: chromiumPath(), remedy: chromiumRemedy });
 } else {
-  tally.fail('examples, package checks, consumers and site: not run, because the build failed');
+  tally.fail('examples, notebooks, package checks, consumers and site: not run, because the build failed');
 }
 
 console.log(`\n${tally.summary()}`);

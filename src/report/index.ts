@@ -3,6 +3,17 @@ export { budgetHtml } from './budget-html.js';
 export { budgetMarkdown } from './budget-markdown.js';
 export { budgetText } from './budget-text.js';
 export type { CsvOptions } from './csv/csv-text.js';
+export type {
+  NotebookBudget,
+  NotebookCells,
+  NotebookColumn,
+  NotebookContent,
+  NotebookDrawing,
+  NotebookPicture,
+  NotebookPoints,
+  NotebookWorking,
+} from './notebook-content.js';
+export { type NotebookData, type NotebookView, notebookView } from './notebook-view.js';
 export type { BandPoint, CurvePicture, PictureReading } from './picture/curve-picture.js';
 export { curvePictures } from './picture/curve-pictures.js';
 export { loadCurvePicture, type PictureOptions } from './picture/load-curve-picture.js';

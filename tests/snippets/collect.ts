@@ -5,7 +5,7 @@ import type { Snippet } from './snippet.js';
 const root = fileURLToPath(new URL('../../', import.meta.url));
 
 /** Folders of docs that are made by a program from sources that are collected themselves. */
-const generated = /^docs\/(api|\.vitepress|site\/(api|reference|project|\.vitepress))\//;
+const generated = /^docs\/(api|\.vitepress|site\/(api|reference|project|notebooks|\.vitepress))\//;
 
 /** Every TypeScript block of the documentation and of the doc comments. */
 export function collectSnippets(): readonly Snippet[] {

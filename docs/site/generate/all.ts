@@ -7,14 +7,16 @@ import { writeApiPages } from './api-pages.js';
 import { checkPage } from './check-page.js';
 import { errorPage } from './error-page.js';
 import { formulaPages } from './formula-pages.js';
+import { notebookPages } from './notebook-pages.js';
 import { projectPages } from './project-pages.js';
 
 const site = fileURLToPath(new URL('../', import.meta.url));
 
-for (const folder of ['reference', 'project']) rmSync(site + folder, { recursive: true, force: true });
+for (const folder of ['reference', 'project', 'notebooks']) rmSync(site + folder, { recursive: true, force: true });
 const pages = new Map<string, string>([
   ...formulaPages(),
   ...projectPages(),
+  ...notebookPages(),
   ['reference/checks.md', checkPage()],
   ['reference/errors.md', errorPage()],
   ['reference/accuracy.md', accuracyPage()],

@@ -85,7 +85,7 @@ function rowOf(point: PlanPoint, numbers: PointNumbers): Row {
 }
 
 /** A point that must not be activated says so, also where no warning of the plan does. */
-function feasibilityNotes(point: PlanPoint): Row['notes'] {
+export function feasibilityNotes(point: PlanPoint): Row['notes'] {
   if (point.feasible || point.warnings.some((warning) => warning.message.startsWith('Do not activate'))) return [];
   const failed = point.feasibility.filter((check) => !check.ok).map((check) => check.message);
   const because = failed.length === 0 ? '' : ` ${failed.join('; ')}.`;

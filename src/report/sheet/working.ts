@@ -127,7 +127,8 @@ function block(working: Working): Block {
   return { kind: 'working', working };
 }
 
-function stepsOf(steps: readonly Step[], numbered: SourceNumbers): WorkingStep[] {
+/** Steps ready to print, with the numbers of their sources. */
+export function stepsOf(steps: readonly Step[], numbered: SourceNumbers): WorkingStep[] {
   return steps.map((step) => {
     const unit = step.unit === '1' || step.unit === 'any' ? '' : ` ${step.unit === 'ohm' ? 'Ω' : step.unit}`;
     const number = numbered.of(step.source);
@@ -148,7 +149,7 @@ function standingOf(source: SourceId): string {
 }
 
 /** Numbers sources in the order in which they are first named. */
-class SourceNumbers {
+export class SourceNumbers {
   private readonly ids: SourceId[] = [];
 
   of(id: SourceId): number {

@@ -46,6 +46,11 @@ const guides = present([
   ['HF leakage', 'guides/hf-leakage'],
 ]);
 
+const notebooks = present([
+  ['From a specification to limits', 'notebooks/from-a-specification-to-limits'],
+  ['What does my meter do to this limit?', 'notebooks/what-does-my-meter-do-to-this-limit'],
+]);
+
 const reference = present([
   ['Formulas', 'reference/formulas'],
   ['Worked checks', 'reference/checks'],
@@ -74,6 +79,7 @@ export const navigation: DefaultTheme.NavItem[] = [
 export const sidebar: DefaultTheme.SidebarItem[] = [
   { items: start },
   ...(guides.length > 0 ? [{ text: 'Guides', items: guides }] : []),
+  ...(notebooks.length > 0 ? [{ text: 'Notebooks', items: notebooks }] : []),
   { text: 'Reference', items: reference },
   { text: 'Project', items: project },
 ];
