@@ -73,7 +73,8 @@ export interface ContactFinding {
  *
  * @param measurement Kind, impedance, frequency
  * @returns Limit, margin, what a decision rule needs, cautions, warnings and steps
- * @throws CalculationError `unknown-choice`, `not-a-number`, `negative`, `not-positive`, `result-out-of-range`
+ * @throws CalculationError `unknown-choice`, `not-a-number`, `negative`, `not-positive`, `not-ascending` (frequencies of the
+ * limits), `result-out-of-range`
  * @source IEC 60601-2-2, contact impedance of neutral electrodes; from memory: check your copy of the standard
  * @accuracy Within 4 units in the last place
  * @example

@@ -1,4 +1,4 @@
-import { atPath, requirePositive, requirePositiveResult, requireResult } from '../checks/index.js';
+import { atPath, fail, requirePositive, requirePositiveResult, requireResult } from '../checks/index.js';
 import { powerFromCurrentFormula } from '../working/formulas/circuit.js';
 import {
   currentConcentrationFormula,
@@ -57,7 +57,7 @@ export interface FoilCurrents {
  *
  * @param input Current, frequency, contacts of both foils; their areas for the density
  * @returns Current, share, power and density of each foil, phase between them, concentration, cautions and steps
- * @throws CalculationError `missing-member`, `not-a-number`, `not-positive`, `negative`, `result-out-of-range`
+ * @throws CalculationError `wrong-count` (other than two foils), `missing-member`, `not-a-number`, `not-positive`, `negative`, `result-out-of-range`
  * @source Current divider of two impedances
  * @accuracy Currents within 7 units in the last place, powers within 14
  * @example
@@ -74,6 +74,9 @@ export interface FoilCurrents {
 export function foilCurrents({ current, frequency, foils }: FoilCurrentsInput): FoilCurrents {
   const I = requirePositive(current, 'current');
   requirePositive(frequency, 'frequency');
+  if (!Array.isArray(foils) || foils.length !== 2) {
+    fail('wrong-count', 'foils', foils, 'must be two: a split electrode has two foils');
+  }
   const contacts = [0, 1].map((i) =>
     atPath(`foils[${i}]`, () => contactImpedance(foils[i as 0 | 1], frequency)),
   ) as unknown as readonly [ContactImpedance, ContactImpedance];

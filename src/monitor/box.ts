@@ -30,7 +30,8 @@ export interface DecadeBox {
 export type ResistanceBox = SubstitutionBox | DecadeBox;
 
 /** An accuracy of which something is stated. */
-export function checkAccuracy({ relative, absolute }: BoxAccuracy, path: string): void {
+export function checkAccuracy(accuracy: BoxAccuracy | undefined, path: string): void {
+  const { relative, absolute } = accuracy ?? {};
   if (relative === undefined && absolute === undefined) {
     fail('missing-member', `${path}.relative`, relative, 'must be given, or the absolute part; 0 is taken as exact');
   }

@@ -1,5 +1,4 @@
 import type { Band } from '../band/index.js';
-import { meanAndVariance } from '../numeric/index.js';
 import type { DegreesOfFreedom } from '../uncertainty/index.js';
 import { tripFormula, tripMeanFormula } from '../working/formulas/monitor.js';
 import { type Step, step } from '../working/index.js';
@@ -63,7 +62,8 @@ export function pointOf(
   const n = values.length;
   const sum = values.reduce((total, value) => total + value, 0);
   const value = sum / n;
-  const repeatability = n > 1 ? meanAndVariance(values).standardDeviation : null;
+  const squares = values.reduce((total, each) => total + (each - value) ** 2, 0);
+  const repeatability = n > 1 ? Math.sqrt(squares / (n - 1)) : null;
   if (n > 1) working.push(step(tripMeanFormula, `${what}, mean over the sweeps`, { S: sum, n }, value));
   const stepWidth = Math.max(...group.map(({ before, at }) => Math.abs(at - before)));
   const ofMean = (repeatability ?? 0) / Math.sqrt(n);

@@ -1,4 +1,4 @@
-import { type DegreesOfFreedom, rectangularInput, resolutionInput } from '../uncertainty/index.js';
+import type { DegreesOfFreedom } from '../uncertainty/index.js';
 import {
   halfWidthUncertaintyFormula,
   stepUncertaintyFormula,
@@ -35,15 +35,13 @@ export interface TripUncertainty {
 /** The uncertainty of a trip point over n sweeps: anywhere inside a step, box and fixture anywhere inside their limits. */
 export function tripUncertainty(blur: TripBlur, n: number, coverage: Coverage, what: string): TripUncertainty {
   const { stepWidth: d, boxLimits, seriesLimits, ofMean: u_m, baselineLimits } = blur;
-  const u_d = resolutionInput({ value: 0, resolution: d }).standardUncertainty;
+  const u_d = d / Math.sqrt(12);
   const limits = [
     ['u_b', 'box', boxLimits],
     ['u_s', 'lead and fixture', seriesLimits],
     ['u_0', 'baseline', baselineLimits],
   ] as const;
-  const [u_b, u_s, u_0] = limits.map(
-    ([, , halfWidth]) => rectangularInput({ value: 0, halfWidth }).standardUncertainty,
-  ) as [number, number, number];
+  const [u_b, u_s, u_0] = limits.map(([, , halfWidth]) => halfWidth / Math.sqrt(3)) as [number, number, number];
   const u = Math.sqrt(u_d * u_d + u_b * u_b + u_s * u_s + u_0 * u_0 + u_m * u_m);
   const each = [u_b, u_s, u_0];
   const degreesOfFreedom = degreesOf(n, u, u_m);

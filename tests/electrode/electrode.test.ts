@@ -226,6 +226,11 @@ describe('two foils', () => {
     const input = { current: 1, frequency: 5e5 };
     const fault = faultOf(() => foilCurrents({ ...input, foils: [{ resistance: 50 }, {}] }));
     expect(fault).toMatchObject({ code: 'missing-member', path: 'foils[1].resistance' });
+    const single = [{ resistance: 50 }] as unknown as Parameters<typeof foilCurrents>[0]['foils'];
+    expect(faultOf(() => foilCurrents({ ...input, foils: single }))).toMatchObject({
+      code: 'wrong-count',
+      path: 'foils',
+    });
     const area = faultOf(() => foilCurrents({ ...input, foils: [{ resistance: 50, area: 0 }, { resistance: 50 }] }));
     expect(area).toMatchObject({ code: 'not-positive', path: 'foils[0].area' });
     const foils = [{ resistance: 50 }, { resistance: 50 }] as const;

@@ -129,6 +129,7 @@ describe('challengesFor', () => {
   });
 
   it.each<[string, unknown, string, string]>([
+    ['without an accuracy', { step: 1, maximum: 10 }, 'missing-member', 'box.accuracy.relative'],
     ['without values', { values: [], accuracy: { relative: 0.01 } }, 'wrong-count', 'box.values'],
     ['with values out of order', { values: [2, 1], accuracy: { relative: 0.01 } }, 'not-ascending', 'box.values[1]'],
     ['with a negative value', { values: [-2, 1], accuracy: { relative: 0.01 } }, 'negative', 'box.values[0]'],

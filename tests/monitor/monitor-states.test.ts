@@ -146,7 +146,7 @@ describe('explainAlarm', () => {
       'not-a-number',
       'monitor.alarmDelay',
     ]);
-    expect(faultOf(() => explainAlarm(quality, { ...alarm, since: Number.NaN }))[0]).toBe('result-out-of-range');
+    expect(faultOf(() => explainAlarm(quality, { ...alarm, since: Number.NaN }))?.[0]).toBe('result-out-of-range');
   });
 
   it('leaves out what an open circuit does not have', () => {
