@@ -1,15 +1,11 @@
 // The built site in a real browser: no error in the console, no request off the site, live pieces that answer,
-// phone width without sideways scrolling, dark mode, the budget of the first page.
-import { readFileSync } from 'node:fs';
-import { join } from 'node:path';
-import { gzipSync } from 'node:zlib';
+// phone width without sideways scrolling, dark mode.
 import { chromium as playwright } from 'playwright-core';
 import { chromiumFlags } from '../package/chromium.mjs';
 import { StageFailure } from '../stages/stage.mjs';
 import { open, pagesOf } from './open-page.mjs';
 import { serveSite } from './serve.mjs';
 
-const firstPageBudget = 200_000;
 const phone = { width: 375, height: 740 };
 const desk = { width: 1280, height: 900 };
 
@@ -21,7 +17,6 @@ export async function visitSite(folder, base, executablePath) {
   try {
     const page = await browser.newPage({ viewport: desk });
     watch(page, address, faults);
-    await firstPage(page, address, folder, faults);
     await livePiece(page, address, faults);
     for (const name of pagesOf(folder)) await visit(page, `${address}${name}`, name, faults);
     await darkMode(page, address, faults);
@@ -45,20 +40,6 @@ function watch(page, address, faults) {
   page.on('response', (response) => {
     if (response.status() >= 400) faults.push(`${page.url()}: ${response.status()} for ${response.url()}`);
   });
-}
-
-async function firstPage(page, address, folder, faults) {
-  const scripts = new Set();
-  const note = (response) => {
-    const { pathname } = new URL(response.url());
-    if (pathname.endsWith('.js')) scripts.add(pathname.slice(new URL(address).pathname.length));
-  };
-  page.on('response', note);
-  await page.goto(address, { waitUntil: 'networkidle' });
-  page.off('response', note);
-  const size = [...scripts].reduce((sum, name) => sum + gzipSync(readFileSync(join(folder, name))).length, 0);
-  if (size > firstPageBudget) faults.push(`first page: ${size} bytes of script (gzip), more than ${firstPageBudget}`);
-  if (scripts.size === 0) faults.push('first page: no script was loaded');
 }
 
 /** A typed power moves the limits; what is no power says why; markup stays text. */

@@ -2,6 +2,7 @@
 import { existsSync, readFileSync, statSync } from 'node:fs';
 import { createServer } from 'node:http';
 import { extname, join, normalize } from 'node:path';
+import { gzipSync } from 'node:zlib';
 
 const types = {
   '.html': 'text/html; charset=utf-8',
@@ -11,8 +12,8 @@ const types = {
   '.svg': 'image/svg+xml',
 };
 
-/** Resolves with the server and the address of the site's first page. */
-export function serveSite(folder, base) {
+/** Resolves with the server and the address of the site's first page; `port` is any free one when not given. */
+export function serveSite(folder, base, port = 0) {
   const server = createServer((request, response) => {
     const path = decodeURIComponent(new URL(request.url, 'http://site').pathname);
     const inside = path.startsWith(base) ? normalize(path.slice(base.length)) : undefined;
@@ -21,11 +22,15 @@ export function serveSite(folder, base) {
       response.writeHead(404).end();
       return;
     }
-    response.writeHead(200, { 'content-type': types[extname(file)] ?? 'application/octet-stream' });
-    response.end(readFileSync(file));
+    const isText = extname(file) in types && request.headers['accept-encoding']?.includes('gzip');
+    response.writeHead(200, {
+      'content-type': types[extname(file)] ?? 'application/octet-stream',
+      ...(isText ? { 'content-encoding': 'gzip' } : {}),
+    });
+    response.end(isText ? gzipSync(readFileSync(file)) : readFileSync(file));
   });
   return new Promise((resolve) =>
-    server.listen(0, '127.0.0.1', () =>
+    server.listen(port, '127.0.0.1', () =>
       resolve({ server, address: `http://127.0.0.1:${server.address().port}${base}` }),
     ),
   );

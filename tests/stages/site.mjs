@@ -1,6 +1,8 @@
 // The documentation site, built for a sub-path, with its links and in a real browser.
 import { checkAccessibility } from '../site/accessible.mjs';
+import { keepBudgets } from '../site/budgets.mjs';
 import { linkFaults } from '../site/links.mjs';
+import { tryOffline } from '../site/offline.mjs';
 import { visitSite } from '../site/pages.mjs';
 import { tryWorksheet } from '../site/worksheet-steps.mjs';
 import { command, StageFailure } from './stage.mjs';
@@ -15,15 +17,21 @@ export async function runSite(tally, { chromium, remedy }) {
   );
   if (!built) return;
   await tally.stage('site: links and anchors', checkLinks);
-  const browser = 'site: pages in a browser';
-  if (chromium) await tally.stage(browser, () => visitSite(folder, base, chromium));
-  else tally.skip(browser, remedy);
-  const accessible = 'site: axe on every page';
-  if (chromium) await tally.stage(accessible, () => checkAccessibility(folder, base, chromium));
-  else tally.skip(accessible, remedy);
-  const worksheet = 'site: worksheet in a browser';
-  if (chromium) await tally.stage(worksheet, () => tryWorksheet(folder, base, chromium));
-  else tally.skip(worksheet, remedy);
+  const visits = {
+    'site: pages in a browser': () => visitSite(folder, base, chromium),
+    'site: axe on every page': () => checkAccessibility(folder, base, chromium),
+    'site: worksheet in a browser': () => tryWorksheet(folder, base, chromium),
+    'site: without a network': () => tryOffline(folder, base, chromium),
+    'site: bytes and times': async () => print(await keepBudgets(folder, base, chromium)),
+  };
+  for (const [name, visit] of Object.entries(visits)) {
+    if (chromium) await tally.stage(name, visit);
+    else tally.skip(name, remedy);
+  }
+}
+
+function print(lines) {
+  for (const line of lines) console.log(`         ${line}`);
 }
 
 async function checkLinks() {

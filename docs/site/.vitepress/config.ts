@@ -4,6 +4,7 @@ import { defineConfig } from 'vitepress';
 import { inkStyle } from './look/ink-style.js';
 import { navigation, sidebar } from './look/navigation.js';
 import { searchText } from './look/search-text.js';
+import { writeWorker } from './offline/write-worker.mjs';
 
 const source = fileURLToPath(new URL('../../../src/', import.meta.url));
 
@@ -27,6 +28,7 @@ export default defineConfig({
     ['meta', { name: 'referrer', content: 'no-referrer' }],
     ['style', {}, inkStyle()],
   ],
+  buildEnd: ({ outDir }) => writeWorker(outDir),
   markdown: { math: true, theme: { light: 'github-light-high-contrast', dark: 'github-dark-high-contrast' } },
   themeConfig: {
     nav: navigation,

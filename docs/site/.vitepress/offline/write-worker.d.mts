@@ -1,0 +1,1 @@
+export function writeWorker(folder: string): void;
