@@ -164,6 +164,17 @@ describe('an equivalent source', () => {
   });
 });
 
+describe('loads far from a source', () => {
+  it('get a share that is a number, however far', () => {
+    const far = (sourceResistance: number, load: number) =>
+      powerTransfer({ openCircuitVoltage: 1e5, sourceResistance, load }).share;
+    expect(far(1e3, 1e200)).toBeCloseTo(4e-197, 205);
+    expect(far(1e300, 1.7e308)).toBeCloseTo((4 * 1e300) / 1.7e308, 12);
+    expect(far(3, 12)).toBeCloseTo(0.64, 15);
+    expect(far(12, 3)).toBeCloseTo(0.64, 15);
+  });
+});
+
 describe('the rating of an accessory', () => {
   const mode = (peakVoltage: number, rating: number, crestFactor: number) =>
     accessoryRating({ peakVoltage, accessoryRating: rating, crestFactor });

@@ -290,6 +290,18 @@ describe('bad input', () => {
     ],
     ['a voltage of 0', () => loadThroughLeads({ ...asked, voltage: 0 }), 'not-positive', 'voltage'],
     ['no length', () => loadThroughLeads({ ...asked, leads: { ...line, length: 0 } }), 'not-positive', 'leads.length'],
+    [
+      'leads through which nothing comes',
+      () => loadThroughLeads({ ...asked, leads: { ...line, length: 1e6, resistance: 10 } }),
+      'result-out-of-range',
+      'impedance',
+    ],
+    [
+      'a load that its strays leave nothing of',
+      () => loadThroughLeads({ ...asked, load: { resistance: 1e200, parallelCapacitance: 1 } }),
+      'result-out-of-range',
+      'resistance',
+    ],
     ['another form', () => loadThroughLeads({ ...asked, form: 'pi' as 'line' }), 'unknown-choice', 'form'],
     ['wires that touch', () => twoWireLine({ spacing: 1e-3, diameter: 1e-3 }), 'out-of-range', 'spacing'],
     [

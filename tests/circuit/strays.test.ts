@@ -152,6 +152,27 @@ describe('where the phase leaves a limit', () => {
     );
   });
 
+  it('at the frequency where it only just reaches the limit before it turns back, and not where it does not', () => {
+    // Capacitive by half of the limit at most: then it goes on to the inductive side.
+    const R = 50;
+    const w = (L: number, C: number) => {
+      const [p, q] = [L / R - R * C, L * R * C * C];
+      return (-2 * p * Math.sqrt(Math.max(-p, 0) / (3 * q))) / 3;
+    };
+    const C = 1e-9;
+    const at = (share: number) => {
+      // L by halving: the deepest capacitive tangent is that share of the limit.
+      let [low, high] = [1e-12, R * R * C];
+      for (let k = 0; k < 200; k++) {
+        const L = (low + high) / 2;
+        if (w(L, C) > share * Math.tan(limit)) low = L;
+        else high = L;
+      }
+      return frequencyOfPhase({ resistance: R, seriesInductance: low, parallelCapacitance: C }).frequency ?? 0;
+    };
+    expect(at(0.999)).toBeGreaterThan(1.5 * at(1.001));
+  });
+
   it('at no frequency without strays; with one stray where the closed form says', () => {
     expect(frequencyOfPhase({ resistance: 50 })).toEqual({});
     const { frequency: f } = frequencyOfPhase({ resistance: 50, seriesInductance: 1e-6 });
@@ -174,6 +195,30 @@ describe('bad input', () => {
     ['a phase of 0', () => straysAtPhase({ resistance: 1, frequency: 1, phase: 0 }), 'not-positive', 'phase'],
     ['a phase in degrees', () => frequencyOfPhase({ resistance: 1, phase: 8.5 }), 'out-of-range', 'phase'],
     ['no frequency', () => loadsWithinPhase({ frequency: Number.NaN }), 'not-a-number', 'frequency'],
+    [
+      'reactances beyond the numbers',
+      () => loadsWithinPhase({ parallelCapacitance: 1, frequency: 1e308 }),
+      'result-out-of-range',
+      'resistance',
+    ],
+    [
+      'a load beyond the numbers',
+      () => loadsWithinPhase({ parallelCapacitance: 1e-300, frequency: 1e-20 }),
+      'result-out-of-range',
+      'upper',
+    ],
+    [
+      'a load beyond them below',
+      () => loadsWithinPhase({ seriesInductance: 1e-300, frequency: 1e-20 }),
+      'result-out-of-range',
+      'lower',
+    ],
+    [
+      'strays that fade to nothing',
+      () => frequencyOfPhase({ resistance: 1e10, seriesInductance: 5e-324 }),
+      'result-out-of-range',
+      'frequency',
+    ],
   ])('%s', (_, work, code, path) => {
     expect(faultOf(work)).toMatchObject({ code, path });
   });

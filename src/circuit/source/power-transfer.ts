@@ -45,7 +45,9 @@ export function powerTransfer(source: SourceAndLoad): PowerTransfer {
   const current = E / (R + R_s);
   const power = requirePositiveResult(current * R * current, 'power');
   const availablePower = requirePositiveResult((E / (4 * R_s)) * E, 'availablePower');
-  const share = ((4 * R) / (R + R_s)) * (R_s / (R + R_s));
+  // By the smaller over the larger, so that no sum of both overflows.
+  const ratio = Math.min(R, R_s) / Math.max(R, R_s);
+  const share = (4 * ratio) / (1 + ratio) / (1 + ratio);
   const working = [
     step(powerFromSourceFormula, 'power in the load', { E, R_s, R }, power),
     step(availablePowerFormula, 'highest power that the source can give', { E, R_s }, availablePower),

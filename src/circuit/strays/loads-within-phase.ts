@@ -1,4 +1,4 @@
-import { requireNonNegative, requirePositive } from '../../checks/index.js';
+import { requireNonNegative, requirePositive, requirePositiveResult, requireResult } from '../../checks/index.js';
 import { tangentOf } from './test-load-phase.js';
 
 /** Strays that any load of a box has, and the phase that it may have. */
@@ -28,7 +28,7 @@ export interface LoadRange {
  *
  * @param question Strays, frequency, phase
  * @returns Lowest and highest resistance, in ohms; `possible: false` where the strays leave none
- * @throws CalculationError `not-a-number`, `not-positive`, `negative`, `out-of-range` (phase)
+ * @throws CalculationError `not-a-number`, `not-positive`, `negative`, `out-of-range` (phase), `result-out-of-range`
  * @source tan φ = ωL/R − ωRC·(1 − ω²LC), solved for R
  * @accuracy Within 1e-15 (relative), measured against 40 digits; less near the resonance of the strays
  * @example
@@ -48,12 +48,12 @@ export function loadsWithinPhase(question: LoadsQuestion): LoadRange {
   const inductive = omega * L;
   const capacitive = omega * C * (1 - omega * L * (omega * C));
   // tan φ = inductive/R − capacitive·R; above the resonance of the strays the load is inductive at any resistance.
-  const discriminant = t * t + 4 * capacitive * inductive;
+  const discriminant = requireResult(t * t + 4 * capacitive * inductive, 'resistance');
   if (discriminant < 0) return { possible: false };
   const root = Math.sqrt(discriminant);
-  const lower = inductive === 0 ? {} : { lower: (2 * inductive) / (t + root) };
+  const lower = inductive === 0 ? {} : { lower: requirePositiveResult((2 * inductive) / (t + root), 'lower') };
   if (capacitive === 0) return { possible: true, ...lower };
   // Of the two forms of the same root, that without a difference of near values.
-  const upper = capacitive > 0 ? (t + root) / (2 * capacitive) : (t + root) / (-2 * capacitive);
+  const upper = requirePositiveResult((t + root) / (2 * Math.abs(capacitive)), 'upper');
   return { possible: true, ...lower, upper };
 }
