@@ -96,6 +96,12 @@ describe('size of what a user bundles', () => {
     expect(packages).toEqual([]);
   });
 
+  it('both together, with what they share once: at most 9.5 kB', async () => {
+    const source = `${closedForms}\nexport { analyseCapture } from './src/waveform/index.js';`;
+    const { gzipped } = await measure('waveform without spectra', source);
+    expect(gzipped).toBeLessThanOrEqual(9.5 * kilobyte);
+  });
+
   it('the states of a monitor: at most 5 kB', async () => {
     const { gzipped, packages } = await measure(
       'monitor, states',

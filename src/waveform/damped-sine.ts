@@ -10,7 +10,7 @@ import {
   ringingFormula,
 } from '../working/formulas/waveform.js';
 import { type Step, step } from '../working/index.js';
-import { figuresOf, unitOfQuantity, type WaveformFigures, type WaveformQuantity } from './waveform-figures.js';
+import { figuresOf, type WaveformFigures, type WaveformQuantity } from './waveform-figures.js';
 import { requireBurst, requireWaveformQuantity } from './waveform-scale.js';
 
 /** Bursts of A·e^(−t/τ)·sin ωt that follow each other at a fixed rate. */
@@ -80,20 +80,16 @@ export function dampedSine(wave: DampedSine): DampedSineFigures {
   const quantity = requireWaveformQuantity(wave.quantity);
   const shape = dampedShape(wave);
   const burst = requireBurst(wave);
-  const unit = unitOfQuantity(quantity);
   const rms = rmsStep(shape);
   const average = averageStep(shape);
   const peak = peakStep(shape);
-  const working = [...shape.working, rms, average, peak].map((made) =>
-    made.unit === 'any' ? { ...made, unit } : made,
-  );
   const figures = figuresOf({
     rms: rms.value,
     averageRectified: average.value,
     peak: peak.value,
     quantity,
     burst,
-    working,
+    working: [...shape.working, rms, average, peak],
   });
   const share = `${(100 * shape.remainder).toPrecision(3)} %`;
   const treated = wave.rest === 'overlaps' ? 'goes on below the next one' : 'ends there';

@@ -10,7 +10,7 @@ import {
 } from '../working/formulas/waveform.js';
 import { type Step, step } from '../working/index.js';
 import { requireDutyCycle } from './require-duty-cycle.js';
-import { figuresOf, unitOfQuantity, type WaveformFigures } from './waveform-figures.js';
+import { figuresOf, type WaveformFigures } from './waveform-figures.js';
 import { type BurstLoad, requireBurst, requireWaveformQuantity, type WaveformScale } from './waveform-scale.js';
 
 /** A sine that is let through for a part of each period, always from the same phase on. */
@@ -54,10 +54,7 @@ export function gatedSine(wave: GatedSine): WaveformFigures {
   const quantity = requireWaveformQuantity(wave.quantity);
   const burst = requireBurst(wave);
   const shape = wave.frequency === undefined ? wholeHalfCycles(wave, D, amplitude) : anyGate(wave, D, amplitude);
-  const unit = unitOfQuantity(quantity);
-  // The shape is dimensionless but for the amplitude: its steps take the unit of the quantity here.
-  const working = shape.working.map((made) => (made.unit === 'any' ? { ...made, unit } : made));
-  return figuresOf({ ...shape, quantity, dutyCycle: D, burst, working });
+  return figuresOf({ ...shape, quantity, dutyCycle: D, burst });
 }
 
 interface Shape {

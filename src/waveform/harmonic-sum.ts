@@ -1,4 +1,4 @@
-import { fail } from '../checks/index.js';
+import { fail, requireResult } from '../checks/index.js';
 import { courseOf } from './spectrum/course.js';
 import { extremeOf, rectifiedMeanOf } from './spectrum/course-figures.js';
 import { requireSpectrum } from './spectrum/require-spectrum.js';
@@ -27,7 +27,7 @@ import { requireWaveformQuantity } from './waveform-scale.js';
 export function harmonicSum(spectrum: Spectrum, quantity?: WaveformQuantity): WaveformFigures {
   requireSpectrum(spectrum);
   const checked = requireWaveformQuantity(quantity);
-  const square = meanSquareOf(spectrum);
+  const square = requireResult(meanSquareOf(spectrum), 'rms');
   if (!(square > 0)) fail('not-positive', 'harmonics', square, 'must hold at least one of a peak above 0');
   const course = courseOf(spectrum);
   return figuresOf({

@@ -2,7 +2,7 @@ import { requirePositive } from '../checks/index.js';
 import { pulseAverageFormula, pulseRmsFormula } from '../working/formulas/waveform.js';
 import { step } from '../working/index.js';
 import { requireDutyCycle } from './require-duty-cycle.js';
-import { figuresOf, unitOfQuantity, type WaveformFigures } from './waveform-figures.js';
+import { figuresOf, type WaveformFigures } from './waveform-figures.js';
 import { type BurstLoad, requireBurst, requireWaveformQuantity, type WaveformScale } from './waveform-scale.js';
 
 /** Rectangular pulses of one sign, with pauses at 0 between them. */
@@ -32,12 +32,11 @@ export function pulseTrain(train: PulseTrain): WaveformFigures {
   const peak = requirePositive(train.peak ?? 1, 'peak');
   const quantity = requireWaveformQuantity(train.quantity);
   const burst = requireBurst(train);
-  const unit = unitOfQuantity(quantity);
   const rms = peak * Math.sqrt(D);
   const averageRectified = peak * D;
   const working = [
-    step(pulseRmsFormula, 'rms value', { x_p: peak, D }, rms, { unit }),
-    step(pulseAverageFormula, 'average rectified value', { x_p: peak, D }, averageRectified, { unit }),
+    step(pulseRmsFormula, 'rms value', { x_p: peak, D }, rms),
+    step(pulseAverageFormula, 'average rectified value', { x_p: peak, D }, averageRectified),
   ];
   return figuresOf({ rms, averageRectified, peak, quantity, dutyCycle: D, burst, working });
 }

@@ -1,7 +1,7 @@
 import { requirePositive } from '../checks/index.js';
 import { sineAverageFormula, sineRmsFormula } from '../working/formulas/waveform.js';
 import { step } from '../working/index.js';
-import { figuresOf, unitOfQuantity, type WaveformFigures } from './waveform-figures.js';
+import { figuresOf, type WaveformFigures } from './waveform-figures.js';
 import { requireWaveformQuantity, type WaveformScale } from './waveform-scale.js';
 
 /**
@@ -22,12 +22,11 @@ import { requireWaveformQuantity, type WaveformScale } from './waveform-scale.js
 export function sineWave(wave: WaveformScale = {}): WaveformFigures {
   const peak = requirePositive(wave.peak ?? 1, 'peak');
   const quantity = requireWaveformQuantity(wave.quantity);
-  const unit = unitOfQuantity(quantity);
   const rms = peak / Math.SQRT2;
   const averageRectified = (2 * peak) / Math.PI;
   const working = [
-    step(sineRmsFormula, 'rms value', { x_p: peak }, rms, { unit }),
-    step(sineAverageFormula, 'average rectified value', { x_p: peak }, averageRectified, { unit }),
+    step(sineRmsFormula, 'rms value', { x_p: peak }, rms),
+    step(sineAverageFormula, 'average rectified value', { x_p: peak }, averageRectified),
   ];
   return figuresOf({ rms, averageRectified, peak, quantity, working });
 }

@@ -6,7 +6,7 @@ import {
   burstEnergyFromVoltageFormula,
   formFactorFormula,
 } from '../working/formulas/waveform.js';
-import { type Step, step, type UnitName } from '../working/index.js';
+import { type Step, step } from '../working/index.js';
 import { averageRespondingScale } from './average-responding-reading.js';
 
 /** The quantity whose course a waveform is. */
@@ -44,11 +44,6 @@ export interface FiguresInput {
   readonly working: readonly Step[];
 }
 
-/** Unit of a waveform's values. */
-export function unitOfQuantity(quantity: WaveformQuantity): UnitName {
-  return quantity === 'current' ? 'A' : 'V';
-}
-
 /** The figures that follow from rms, average and peak, each with its step. */
 export function figuresOf(input: FiguresInput): WaveformFigures {
   const { quantity, dutyCycle, burst } = input;
@@ -58,9 +53,11 @@ export function figuresOf(input: FiguresInput): WaveformFigures {
   // No peak lies below its rms value, and no rms value below the average: only rounding can say so.
   const crestFactor = Math.max(peak / rms, 1);
   const formFactor = Math.max(rms / averageRectified, 1);
-  const averageRespondingFactor = (averageRespondingScale * averageRectified) / rms;
+  const averageRespondingFactor = averageRespondingScale * (averageRectified / rms);
+  // A shape is dimensionless but for its height: its steps take the unit of the quantity here.
+  const unit = quantity === 'current' ? 'A' : 'V';
   const working: Step[] = [
-    ...input.working,
+    ...input.working.map((made): Step => (made.unit === 'any' ? { ...made, unit } : made)),
     step(crestFactorFormula, 'crest factor', { x_p: peak, x: rms }, crestFactor),
     step(formFactorFormula, 'form factor', { x: rms, x_a: averageRectified }, formFactor),
     step(
@@ -85,8 +82,8 @@ export function figuresOf(input: FiguresInput): WaveformFigures {
     crestFactor,
     formFactor,
     averageRespondingFactor,
-    ...(dutyCycle === undefined ? {} : { dutyCycle }),
-    ...(burstEnergy === undefined ? {} : { burstEnergy }),
+    ...(dutyCycle !== undefined && { dutyCycle }),
+    ...(burstEnergy !== undefined && { burstEnergy }),
     working,
   };
 }

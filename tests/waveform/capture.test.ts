@@ -379,6 +379,52 @@ describe('bad input', () => {
       'out-of-range',
       'voltageFactor',
     ],
+    [
+      'a current probe of factor 0',
+      () => analyseCapture({ current: voltage, sampleInterval: 1, currentFactor: 0 }),
+      'out-of-range',
+      'currentFactor',
+    ],
+    [
+      'a missing value, as JSON writes NaN',
+      () => analyseCapture({ voltage: [0, 1, null as unknown as number, -1], sampleInterval: 1 }),
+      'not-a-number',
+      'voltage[2]',
+    ],
+    [
+      'a hole',
+      () => analyseCapture({ current: new Array<number>(3), sampleInterval: 1 }),
+      'not-a-number',
+      'current[0]',
+    ],
+    [
+      'a number in quotation marks, far into the capture',
+      () =>
+        analyseCapture({
+          voltage: [...new Float64Array(3000), '5' as unknown as number],
+          sampleInterval: 1,
+        }),
+      'not-a-number',
+      'voltage[3000]',
+    ],
+    [
+      'integers of 64 bits',
+      () => analyseCapture({ voltage: new BigInt64Array(4) as unknown as Float64Array, sampleInterval: 1 }),
+      'wrong-type',
+      'voltage',
+    ],
+    [
+      'no offset by name',
+      () => analyseCapture({ voltage, sampleInterval: 1, removeOffset: null as unknown as 'mean' }),
+      'unknown-choice',
+      'removeOffset',
+    ],
+    [
+      'an interval that makes a capture longer than numbers are',
+      () => analyseCapture({ voltage, sampleInterval: 1e308 }),
+      'result-out-of-range',
+      'duration',
+    ],
     ['a load of 0', () => analyseCapture({ voltage, sampleInterval: 1, load: 0 }), 'not-positive', 'load'],
     [
       'a threshold of 0',

@@ -208,6 +208,32 @@ describe('energy and readings', () => {
   });
 });
 
+describe('at the ends of what there is', () => {
+  it('a duty cycle of 1 is no gate and no pulse', () => {
+    expect(pulseTrain({ dutyCycle: 1 })).toMatchObject({ rms: 1, averageRectified: 1, crestFactor: 1, formFactor: 1 });
+    const open = gatedSine({ dutyCycle: 1, peak: 3 });
+    expect(open.rms).toBeCloseTo(sineWave({ peak: 3 }).rms, 14);
+    expect(open.averageRectified).toBeCloseTo(sineWave({ peak: 3 }).averageRectified, 14);
+    const counted = gatedSine({ dutyCycle: 1, frequency: 500e3, repetitionRate: 500e3 });
+    expect(counted.crestFactor).toBeCloseTo(Math.SQRT2, 14);
+  });
+
+  it('the largest peak that a number holds has figures that are numbers', () => {
+    const { working, ...figures } = squareWave({ peak: Number.MAX_VALUE });
+    expect(Object.values(figures).every(Number.isFinite)).toBe(true);
+    expect(figures.averageRespondingFactor).toBeCloseTo(Math.PI / (2 * Math.SQRT2), 14);
+    expect(working.every(({ value }) => Number.isFinite(value))).toBe(true);
+  });
+
+  it('whole turns of a phase change nothing, however many', () => {
+    const wave = (phase: number) =>
+      harmonicSum({ fundamental: 1, mean: 0.9, harmonics: [{ order: 3, peak: 0.5, phase }] });
+    expect(wave(2 * Math.PI * 1024).peak).toBeCloseTo(wave(0).peak, 10);
+    expect(wave(1e100).peak).toBeCloseTo(1.4, 10);
+    expect(wave(1e100).averageRectified).toBeCloseTo(0.9, 10);
+  });
+});
+
 describe('bad input', () => {
   const burst = { frequency: 500e3, timeConstant: 2e-6, repetitionRate: 30e3 };
   const gate = { dutyCycle: 0.5, frequency: 500e3, repetitionRate: 30e3 };
@@ -237,6 +263,13 @@ describe('bad input', () => {
     ['a phase in degrees', () => gatedSine({ ...gate, startPhase: 90 }), 'out-of-range', 'startPhase'],
     ['a peak that overflows', () => gatedSine({ ...gate, peak: 1e200, load: 1 }), 'result-out-of-range', 'burstEnergy'],
     ['a negative average', () => averageRespondingReading(-1), 'negative', 'averageRectified'],
+    ['a gated sine of frequency 0', () => gatedSine({ ...gate, frequency: 0 }), 'not-positive', 'frequency'],
+    [
+      'harmonics that overflow',
+      () => harmonicSum({ fundamental: 1, harmonics: [{ order: 1, peak: 1e300 }] }),
+      'result-out-of-range',
+      'rms',
+    ],
     ['no harmonics', () => harmonicSum({ fundamental: 1, harmonics: [] }), 'not-positive', 'harmonics'],
   ])('%s', (_, work, code, path) => {
     expect(faultOf(work)).toMatchObject({ code, path });

@@ -130,6 +130,18 @@ describe('a band-limited instrument', () => {
       'not-positive',
       'harmonics',
     ],
+    [
+      'a stated rms value below that of the list',
+      () => bandLimitedReading({ ...squareWaveSpectrum({ frequency: 1 }, 9), rms: 0.5 }, { upperCutoff: 1 }),
+      'contradiction',
+      'rms',
+    ],
+    [
+      'harmonics that overflow',
+      () => squareWaveSpectrum({ frequency: 1, peak: 1.7e308 }, 3),
+      'result-out-of-range',
+      'harmonics',
+    ],
     ['no frequency', () => gatedSineSpectrum({ dutyCycle: 0.5 }, 3), 'missing-member', 'frequency'],
     ['no rate', () => pulseTrainSpectrum({ dutyCycle: 0.5 }, 3), 'missing-member', 'repetitionRate'],
     ['half a harmonic', () => squareWaveSpectrum({ frequency: 1 }, 1.5), 'not-an-integer', 'harmonics'],

@@ -4,6 +4,7 @@ import {
   requireFinite,
   requireFraction,
   requirePositive,
+  requirePositiveResult,
   requireResult,
   type Warning,
 } from '../../checks/index.js';
@@ -70,7 +71,7 @@ export function analyseCapture(capture: Capture): CaptureAnalysis {
   const cross = Math.sign(checked.factorV) * Math.sign(checked.factorI);
   const { re, im } = window.spectrum;
   const inBursts = window.kind === 'bursts';
-  const duration = window.length * sampleInterval;
+  const duration = requirePositiveResult(window.length * sampleInterval, 'duration');
   const hasEnergy = powers.activePower !== undefined || capture.load !== undefined;
 
   const warnings: Warning[] = [
@@ -88,18 +89,23 @@ export function analyseCapture(capture: Capture): CaptureAnalysis {
       kind: window.kind,
       start: window.start * sampleInterval,
       duration,
-      ...(window.kind === 'record' ? {} : { count: window.count }),
+      ...(window.kind !== 'record' && { count: window.count }),
     },
-    ...(figuresV ? { voltage: figuresV } : {}),
-    ...(figuresI ? { current: figuresI } : {}),
+    ...(figuresV && { voltage: figuresV }),
+    ...(figuresI && { current: figuresI }),
     ...powers,
-    ...(re !== 0 || im !== 0 ? { phase: Math.atan2(cross * im, cross * re) } : {}),
-    ...(cycle > 0 ? { carrierFrequency: requireResult(1 / (cycle * sampleInterval), 'carrierFrequency') } : {}),
-    ...(inBursts ? { repetitionRate: window.count / duration, dutyCycle: window.active / window.length } : {}),
-    ...(inBursts && hasEnergy ? { burstEnergy: requireResult((mean * duration) / window.count, 'burstEnergy') } : {}),
-    ...(hasEnergy
-      ? { energy: requireResult(powerOf(scan.sums, count, shift, checked) * count * sampleInterval, 'energy') }
+    ...((re !== 0 || im !== 0) && { phase: Math.atan2(cross * im, cross * re) }),
+    ...(cycle > 0 && { carrierFrequency: requireResult(1 / (cycle * sampleInterval), 'carrierFrequency') }),
+    ...(inBursts
+      ? {
+          repetitionRate: requireResult(window.count / duration, 'repetitionRate'),
+          dutyCycle: window.active / window.length,
+        }
       : {}),
+    ...(inBursts && hasEnergy && { burstEnergy: requireResult((mean * duration) / window.count, 'burstEnergy') }),
+    ...(hasEnergy && {
+      energy: requireResult(powerOf(scan.sums, count, shift, checked) * count * sampleInterval, 'energy'),
+    }),
     warnings,
   };
 }
@@ -158,10 +164,18 @@ function requireCapture(capture: Capture): CheckedCapture {
 }
 
 function requireSamples(samples: unknown, path: string): void {
-  if (samples === undefined || Array.isArray(samples)) return;
-  if (!ArrayBuffer.isView(samples) || samples instanceof DataView) {
+  if (samples === undefined) return;
+  if (Array.isArray(samples)) {
+    // A missing value would be read as 0, and digits in quotation marks as a number.
+    const other = samples.findIndex((sample) => typeof sample !== 'number');
+    if (other >= 0) fail('not-a-number', `${path}[${other}]`, samples[other], 'must be a finite number');
+  } else if (!ArrayBuffer.isView(samples) || !('length' in samples) || isBig(samples)) {
     fail('wrong-type', path, samples, 'must be an array or a typed array of numbers');
   }
+}
+
+function isBig(samples: object): boolean {
+  return typeof (samples as ArrayLike<unknown>)[0] === 'bigint';
 }
 
 function requireRange(range: ConverterRange | undefined, path: string): void {
@@ -187,7 +201,7 @@ interface Offsets {
 
 /** What is taken off each channel, in the unit of its samples. */
 function offsetsOf({ removeOffset = 'none' }: Capture, { channels }: SummedCapture, window: WindowSums): Offsets {
-  if (typeof removeOffset === 'object') {
+  if (typeof removeOffset === 'object' && removeOffset !== null) {
     return {
       voltage: requireFinite(removeOffset.voltage ?? 0, 'removeOffset.voltage'),
       current: requireFinite(removeOffset.current ?? 0, 'removeOffset.current'),
@@ -220,7 +234,7 @@ function figures(
     mean: factor * shifted,
     peak,
     peakToPeak: requireResult(scale * (scan.highest - scan.lowest), 'peakToPeak'),
-    ...(rms > 0 ? { crestFactor: peak / rms } : {}),
+    ...(rms > 0 && { crestFactor: peak / rms }),
   };
 }
 
@@ -236,18 +250,14 @@ function powerOf(
     return requireResult(factorV * factorI * mean, 'activePower');
   }
   if (load === undefined) return 0;
-  if (voltage !== undefined) {
-    return requireResult(
-      (factorV * factorV * ((vv + 2 * shiftV * v) / length + shiftV * shiftV)) / load,
-      'activePower',
-    );
-  }
-  return requireResult(factorI * factorI * ((ii + 2 * shiftI * i) / length + shiftI * shiftI) * load, 'activePower');
+  const [squares, sum, shift, factor] = voltage ? [vv, v, shiftV, factorV] : [ii, i, shiftI, factorI];
+  const mean = factor * factor * ((squares + 2 * shift * sum) / length + shift * shift);
+  return requireResult(voltage ? mean / load : mean * load, 'activePower');
 }
 
 type Powers = Pick<CaptureAnalysis, 'activePower' | 'apparentPower' | 'powerFactor'>;
 
 function powersOf(activePower: number, voltage: ChannelFigures, current: ChannelFigures): Powers {
   const apparentPower = requireResult(voltage.rms * current.rms, 'apparentPower');
-  return { activePower, apparentPower, ...(apparentPower > 0 ? { powerFactor: activePower / apparentPower } : {}) };
+  return { activePower, apparentPower, ...(apparentPower > 0 && { powerFactor: activePower / apparentPower }) };
 }

@@ -42,8 +42,7 @@ export function stretchSpectrum(
       iRe += part.iRe * c + part.iIm * s;
       iIm += part.iIm * c - part.iRe * s;
     }
-    total.re += vRe * iRe + vIm * iIm;
-    total.im += vIm * iRe - vRe * iIm;
+    addProduct(total, { vRe, vIm, iRe, iIm });
   };
 }
 
@@ -74,9 +73,21 @@ export function taperedSpectrum(
       iRe += part.iRe;
       iIm += part.iIm;
     }
-    total.re += vRe * iRe + vIm * iIm;
-    total.im += vIm * iRe - vRe * iIm;
+    addProduct(total, { vRe, vIm, iRe, iIm });
   };
+}
+
+interface Spectra {
+  readonly vRe: number;
+  readonly vIm: number;
+  readonly iRe: number;
+  readonly iIm: number;
+}
+
+/** Voltage times conjugate current. */
+function addProduct(total: CrossSpectrum, { vRe, vIm, iRe, iIm }: Spectra): void {
+  total.re += vRe * iRe + vIm * iIm;
+  total.im += vIm * iRe - vRe * iIm;
 }
 
 function newKernel(length: number): Kernel {
@@ -115,7 +126,7 @@ function correlate(
   { cosine, sine }: Kernel,
   from: number,
   to: number,
-): { readonly vRe: number; readonly vIm: number; readonly iRe: number; readonly iIm: number } {
+): Spectra {
   let vRe = 0;
   let vIm = 0;
   let iRe = 0;

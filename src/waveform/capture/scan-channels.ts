@@ -36,8 +36,10 @@ export function scanChannels(
 ): Scan {
   const originV = meanOfFirst(voltage, count, paths[0]);
   const originI = meanOfFirst(current, count, paths[1]);
-  const extremesV = new Extremes(voltage[0] as number, originV);
-  const extremesI = new Extremes(current[0] as number, originI);
+  const bottomV = trackEnd(voltage, originV, -1);
+  const topV = trackEnd(voltage, originV, 1);
+  const bottomI = trackEnd(current, originI, -1);
+  const topI = trackEnd(current, originI, 1);
   const sums = noSums();
   for (let start = 0; start < count; start += block) {
     const end = Math.min(start + block, count);
@@ -65,73 +67,58 @@ export function scanChannels(
     }
     if (!Number.isFinite(v + vv)) refuseFirst(voltage, start, end, paths[0]);
     if (!Number.isFinite(i + ii)) refuseFirst(current, start, end, paths[1]);
-    extremesV.take(voltage, start, end, lowV, highV);
-    extremesI.take(current, start, end, lowI, highI);
+    bottomV.take(start, end, lowV);
+    topV.take(start, end, highV);
+    bottomI.take(start, end, lowI);
+    topI.take(start, end, highI);
     addSums(sums, { v, i, vv, ii, vi }, 1);
   }
   return {
     channels: { voltage, current, originV, originI },
-    voltage: extremesV.scan(originV + sums.v / count),
-    current: extremesI.scan(originI + sums.i / count),
+    voltage: scanOf(originV + sums.v / count, bottomV, topV),
+    current: scanOf(originI + sums.i / count, bottomI, topI),
     sums,
   };
 }
 
-/** The ends of a channel, and how long it stays at them. */
-class Extremes {
-  private lowest: number;
-  private highest: number;
-  private lastLow = -1;
-  private lastHigh = -1;
-  private runLow = 0;
-  private runHigh = 0;
-  private longestLow = 0;
-  private longestHigh = 0;
+/** One end of a channel and how long it stays there: the highest value, or with the sign -1 the lowest. */
+function trackEnd(samples: Samples, origin: number, sign: 1 | -1): End {
+  let best = sign * (samples[0] as number);
+  let last = -1;
+  let run = 0;
+  let longest = 0;
+  return {
+    take: (start, end, distance) => {
+      if (sign * distance < best - sign * origin) return;
+      for (let k = start; k < end; k++) {
+        const x = sign * (samples[k] as number);
+        if (x < best) continue;
+        if (x > best) longest = run = 0;
+        best = x;
+        run = last === k - 1 ? run + 1 : 1;
+        last = k;
+        if (run > longest) longest = run;
+      }
+    },
+    value: () => sign * best,
+    longest: () => longest,
+  };
+}
 
-  constructor(
-    first: number,
-    private readonly origin: number,
-  ) {
-    this.lowest = first;
-    this.highest = first;
-  }
+interface End {
+  /** Takes the samples of a block, none of which lies further from the origin on this side. */
+  readonly take: (start: number, end: number, distance: number) => void;
+  readonly value: () => number;
+  readonly longest: () => number;
+}
 
-  /** Takes the samples of a block, which all lie between a lowest and a highest distance from the origin. */
-  take(samples: Samples, start: number, end: number, low: number, high: number): void {
-    if (low > this.lowest - this.origin && high < this.highest - this.origin) return;
-    for (let k = start; k < end; k++) {
-      const x = samples[k] as number;
-      if (x >= this.highest) this.takeHigh(x, k);
-      if (x <= this.lowest) this.takeLow(x, k);
-    }
-  }
-
-  private takeHigh(x: number, k: number): void {
-    if (x > this.highest) {
-      this.highest = x;
-      this.longestHigh = 0;
-      this.runHigh = 0;
-    }
-    this.runHigh = this.lastHigh === k - 1 ? this.runHigh + 1 : 1;
-    this.lastHigh = k;
-    if (this.runHigh > this.longestHigh) this.longestHigh = this.runHigh;
-  }
-
-  private takeLow(x: number, k: number): void {
-    if (x < this.lowest) {
-      this.lowest = x;
-      this.longestLow = 0;
-      this.runLow = 0;
-    }
-    this.runLow = this.lastLow === k - 1 ? this.runLow + 1 : 1;
-    this.lastLow = k;
-    if (this.runLow > this.longestLow) this.longestLow = this.runLow;
-  }
-
-  scan(mean: number): ChannelScan {
-    const longestFlat = Math.max(this.longestLow, this.longestHigh);
-    return { mean, lowest: this.lowest, highest: this.highest, longestFlat };
-  }
+function scanOf(mean: number, low: End, high: End): ChannelScan {
+  return {
+    mean,
+    lowest: low.value(),
+    highest: high.value(),
+    longestFlat: Math.max(low.longest(), high.longest()),
+  };
 }
 
 /** Near the mean of the whole, and known before the whole is gone through. */

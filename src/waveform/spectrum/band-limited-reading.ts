@@ -33,7 +33,8 @@ export interface BandLimitedReading {
  * @param band One or both ends of the band, and the order of the filter
  * @returns Reading, reading factor, and the spectrum behind the filter
  * @throws CalculationError `missing-member` (no end of the band), `not-positive`, `not-a-number`, `negative`,
- * `not-an-integer`, `out-of-range`, `duplicate`, `result-out-of-range`
+ * `not-an-integer`, `out-of-range`, `duplicate`, `contradiction` (a stated rms value below that of the list),
+ * `result-out-of-range`
  * @source Response of a Butterworth filter, 1/√(1 + (f/f_c)^2n); Parseval's theorem
  * @accuracy Within 1e-13 (relative) for the listed harmonics
  * @example
@@ -63,9 +64,12 @@ export function bandLimitedReading(spectrum: Spectrum, band: InstrumentBand): Ba
     const peak = harmonic.peak * low.gain * high.gain;
     return { order: harmonic.order, peak, phase: (harmonic.phase ?? 0) + low.phase - high.phase };
   });
-  const listed = meanSquareOf(spectrum);
+  const listed = requireResult(meanSquareOf(spectrum), 'rms');
   const whole = spectrum.rms === undefined ? listed : spectrum.rms ** 2;
   if (!(whole > 0)) fail('not-positive', 'harmonics', whole, 'must hold at least one of a peak above 0');
+  if (whole < listed * (1 - 1e-9)) {
+    fail('contradiction', 'rms', spectrum.rms, 'must not lie below that of the listed harmonics');
+  }
   const behind: Spectrum = { fundamental, mean: lowerCutoff === undefined ? mean : 0, harmonics: filtered };
   const square = meanSquareOf(behind);
   const beyond = upperCutoff === undefined ? 1 : response((highest * fundamental) / upperCutoff, poles).gain ** 2;

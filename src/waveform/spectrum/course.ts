@@ -17,7 +17,8 @@ export interface Course {
 export function courseOf({ mean = 0, harmonics }: Spectrum): Course {
   const parts = harmonics
     .filter(({ peak }) => peak > 0)
-    .map(({ order, peak, phase = 0 }) => ({ order, peak, phase, start: Math.cos(phase) }));
+    // Whole turns of a phase would swallow the place in the cycle.
+    .map(({ order, peak, phase = 0 }) => ({ order, peak, phase: phase % (2 * Math.PI), start: Math.cos(phase) }));
   const sum = (term: (part: (typeof parts)[number]) => number): number => {
     let total = 0;
     for (const part of parts) total += term(part);

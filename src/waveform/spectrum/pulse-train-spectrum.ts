@@ -27,7 +27,7 @@ export function pulseTrainSpectrum(train: PulseTrain, harmonics: number): Spectr
   const list: Harmonic[] = [];
   for (let order = 1; order <= requireHarmonicCount(harmonics); order++) {
     const turns = order * dutyCycle;
-    const height = (2 * peak * Math.sin(Math.PI * (turns % 2))) / (Math.PI * order);
+    const height = peak * ((2 * Math.sin(Math.PI * (turns % 2))) / (Math.PI * order));
     // The middle of the pulse, about which it is even, lies at half its length.
     const phase = Math.PI / 2 - Math.PI * (turns % 2) + (height < 0 ? Math.PI : 0);
     list.push({ order, peak: Math.abs(height), phase });

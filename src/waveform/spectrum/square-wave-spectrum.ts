@@ -1,4 +1,4 @@
-import { requirePositive } from '../../checks/index.js';
+import { requirePositive, requireResult } from '../../checks/index.js';
 import { requireHarmonicCount } from './require-spectrum.js';
 import type { Harmonic, Spectrum } from './spectrum.js';
 
@@ -16,7 +16,7 @@ export interface WaveAtFrequency {
  * @param wave Frequency and peak
  * @param harmonics Highest order
  * @returns Odd harmonics, and the rms value of the whole
- * @throws CalculationError `not-a-number`, `not-positive`, `not-an-integer`, `out-of-range`
+ * @throws CalculationError `not-a-number`, `not-positive`, `not-an-integer`, `out-of-range`, `result-out-of-range`
  * @source Fourier series of the square wave
  * @accuracy Within 2 units in the last place
  * @example
@@ -30,7 +30,7 @@ export function squareWaveSpectrum({ frequency, peak = 1 }: WaveAtFrequency, har
   requirePositive(peak, 'peak');
   const list: Harmonic[] = [];
   for (let order = 1; order <= requireHarmonicCount(harmonics); order += 2) {
-    list.push({ order, peak: (4 * peak) / (Math.PI * order), phase: 0 });
+    list.push({ order, peak: requireResult(peak * (4 / (Math.PI * order)), 'harmonics'), phase: 0 });
   }
   return { fundamental: frequency, mean: 0, harmonics: list, rms: peak };
 }

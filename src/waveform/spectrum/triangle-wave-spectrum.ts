@@ -23,7 +23,7 @@ export function triangleWaveSpectrum({ frequency, peak = 1 }: WaveAtFrequency, h
   requirePositive(peak, 'peak');
   const list: Harmonic[] = [];
   for (let order = 1; order <= requireHarmonicCount(harmonics); order += 2) {
-    list.push({ order, peak: (8 * peak) / (Math.PI * order) ** 2, phase: order % 4 === 1 ? 0 : Math.PI });
+    list.push({ order, peak: peak * (8 / (Math.PI * order) ** 2), phase: order % 4 === 1 ? 0 : Math.PI });
   }
   return { fundamental: frequency, mean: 0, harmonics: list, rms: peak / Math.sqrt(3) };
 }

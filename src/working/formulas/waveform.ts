@@ -67,7 +67,7 @@ export const formFactorFormula = {
 export const averageRespondingFactorFormula = {
   id: 'average-responding-factor',
   symbol: 'k_a',
-  expression: 'pi / (2 * sqrt(2)) * x_a / x',
+  expression: 'pi / (2 * sqrt(2)) * (x_a / x)',
   unit: '1',
   inputs: { x_a: 'any', x: 'any' },
   source: 'definition',
