@@ -30,6 +30,8 @@ describe('the capture of the example', () => {
       voltageCrestFactor: made.crestFactor,
       activePower: made.rms ** 2 / 500,
       burstEnergy: made.burstEnergy ?? 0,
+      carrierFrequency: 420e3,
+      repetitionRate: 22e3,
     };
     for (const [name, value] of Object.entries(expected)) {
       const figure = figures[name as keyof typeof expected];
