@@ -30,7 +30,7 @@ export interface MeasuredVerdict {
 }
 
 /** Judges a value by the rule of the plan, its acceptance limits with its own uncertainty. */
-export function judgeMeasured({ options }: Plan, measured: MeasuredValue): MeasuredVerdict {
+export function judgeMeasured({ options }: Pick<Plan, 'options'>, measured: MeasuredValue): MeasuredVerdict {
   const { limits, nominal, value, unit, expanded } = measured;
   const rule = options.decisionRule;
   const accepts = pointAcceptance({

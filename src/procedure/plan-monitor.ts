@@ -1,10 +1,17 @@
 import type { Warning } from '../checks/index.js';
 import { atPath, requireNonNegative } from '../checks/index.js';
-import { challengesFor, type Monitor, type MonitorChallenge } from '../monitor/index.js';
+import {
+  type BoxAccuracy,
+  challengesFor,
+  type Monitor,
+  type MonitorChallenge,
+  type SweepChallenge,
+} from '../monitor/index.js';
 import { formatQuantity } from '../units/index.js';
 import type { Bench } from './bench.js';
-import type { PlanChallenge, PlanMonitorRow, PlanMonitorThresholds } from './plan.js';
+import type { Plan, PlanChallenge, PlanMonitorRow, PlanMonitorThresholds, PlanSweepChallenge } from './plan.js';
 import type { MonitorSpecification } from './specification.js';
+import { sweepAcceptance } from './sweep-acceptance.js';
 
 /** What a plan says of the monitor. */
 export interface PlannedMonitor {
@@ -14,7 +21,11 @@ export interface PlannedMonitor {
 }
 
 /** Resistance readings of the sheet, and the challenges that verify its thresholds with the box of the bench. */
-export function planMonitor(monitor: MonitorSpecification | undefined, bench: Bench): PlannedMonitor {
+export function planMonitor(
+  monitor: MonitorSpecification | undefined,
+  bench: Bench,
+  plan: Pick<Plan, 'options'>,
+): PlannedMonitor {
   if (monitor === undefined) return { rows: [], warnings: [] };
   const { connection, rows = [], model } = monitor;
   const stated: PlanMonitorRow[] = rows.map((row, i) => ({ number: i + 1, connection, ...row }));
@@ -25,7 +36,8 @@ export function planMonitor(monitor: MonitorSpecification | undefined, bench: Be
   }
   if (bench.timing !== undefined) requireNonNegative(bench.timing.limits, 'bench.timing.limits');
   const { name: _, ...box } = bench.resistanceBox;
-  const found = atPath('monitor.model', () => challengesFor(monitorAtBench(model, bench), box));
+  const atBench = monitorAtBench(model, bench);
+  const found = atPath('monitor.model', () => challengesFor(atBench, box));
   const readings = found.challenges.filter((challenge) => challenge.kind === 'reading');
   // A row of the sheet goes before one that follows from the tolerance of the display.
   const further = readings.filter(({ set, limits }) => limits !== undefined && !rows.some((row) => row.set === set));
@@ -38,6 +50,7 @@ export function planMonitor(monitor: MonitorSpecification | undefined, bench: Be
         number: i + 1,
         ...challenge,
         instruction: instructionOf(challenge),
+        ...(challenge.kind === 'sweep' ? findsOf(plan, atBench, box.accuracy, challenge) : {}),
       }),
     );
   return {
@@ -47,7 +60,7 @@ export function planMonitor(monitor: MonitorSpecification | undefined, bench: Be
       challenges,
       thresholds: found.thresholds,
       cautions: found.cautions,
-      warnings: found.warnings,
+      warnings: [...found.warnings, ...emptyWarnings(challenges), ...timingWarning(plan, bench, model)],
     },
     warnings: [],
   };
@@ -56,6 +69,32 @@ export function planMonitor(monitor: MonitorSpecification | undefined, bench: Be
 /** The monitor with the lead and the fixture of this bench. */
 export function monitorAtBench(model: Monitor, { fixture }: Bench): Monitor {
   return fixture === undefined ? model : { ...model, series: fixture };
+}
+
+function findsOf(
+  plan: Pick<Plan, 'options'>,
+  monitor: Monitor,
+  accuracy: BoxAccuracy,
+  challenge: SweepChallenge,
+): Pick<PlanSweepChallenge, 'finds'> {
+  const finds = sweepAcceptance(plan, monitor, accuracy, challenge);
+  return finds === undefined ? {} : { finds };
+}
+
+/** Sweeps whose steps and box leave no trip point that the rule accepts. */
+function emptyWarnings(challenges: readonly PlanChallenge[]): Warning[] {
+  return challenges.flatMap((challenge): Warning[] => {
+    if (challenge.kind !== 'sweep' || challenge.finds?.acceptance !== null) return [];
+    const message = `Challenge ${challenge.number}: with these steps and this box the decision rule accepts no trip point. Use finer steps or a better box.`;
+    return [{ code: 'acceptance-empty', message }];
+  });
+}
+
+/** Response times that the rule will not be able to judge. */
+function timingWarning({ options }: Pick<Plan, 'options'>, { timing }: Bench, { alarmDelay }: Monitor): Warning[] {
+  if (options.decisionRule.kind === 'simple-acceptance' || timing !== undefined || alarmDelay === undefined) return [];
+  const message = 'The bench does not state how well response times are taken: the decision rule cannot judge them.';
+  return [{ code: 'rule-not-applicable', message }];
 }
 
 type AlarmOrSweep = Exclude<MonitorChallenge, { kind: 'reading' }>;

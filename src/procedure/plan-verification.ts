@@ -96,7 +96,7 @@ export function planVerification(
     draft.number = index + 1;
     return draft;
   });
-  const monitor = planMonitor(specification.monitor, bench);
+  const monitor = planMonitor(specification.monitor, bench, { options: chosen });
   warnings.push(...monitor.warnings);
   const leakage = planLeakage(specification, bench, chosen.decisionRule);
   const makers = (specification.cautions ?? []).map((text, i) => ({

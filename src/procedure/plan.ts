@@ -285,7 +285,21 @@ export interface NumberedChallenge {
 export interface PlanAlarmChallenge extends AlarmChallenge, NumberedChallenge {}
 
 /** Resistances to set one after the other. */
-export interface PlanSweepChallenge extends SweepChallenge, NumberedChallenge {}
+export interface PlanSweepChallenge extends SweepChallenge, NumberedChallenge {
+  /** What a trip point found by it is worth; absent where it finds the release, or the sheet states no tolerance. */
+  readonly finds?: SweepAcceptance;
+}
+
+/** How well a planned sweep finds a trip point, in ohms as the monitor sees it. */
+export interface SweepAcceptance {
+  readonly expandedUncertainty: number;
+  /** Permitted trip points. */
+  readonly limits: Band;
+  /** Trip points that the rule of the plan accepts; as for a point. */
+  readonly acceptance?: Band | null;
+  /** Only of the rule `non-binary`: trip points outside fail. */
+  readonly failing?: Band;
+}
 
 /** Estimated time at the bench, in seconds, with its parts. */
 export interface BenchTime {

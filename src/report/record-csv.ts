@@ -178,9 +178,9 @@ function tripRow(finding: TripFinding): CsvRow {
     unit,
     'lower limit': limits.lower,
     'upper limit': limits.upper,
-    reading: value,
+    reading: digits(value, 12),
     'margin [%]': percent(margin),
-    'expanded uncertainty': expanded?.expandedUncertainty,
+    'expanded uncertainty': digits(expanded?.expandedUncertainty, 6),
     'accept from': acceptance?.lower,
     'accept to': acceptance?.upper,
     'probability of conforming [%]': percent(conformance?.conforming),
@@ -297,6 +297,10 @@ function extraMonitorRow({ set, displayed, phase }: MonitorReading): CsvRow {
 
 function percent(fraction: number | undefined): number | undefined {
   return fraction === undefined ? undefined : Number((fraction * 100).toPrecision(12));
+}
+
+function digits(value: number | undefined, count: number): number | undefined {
+  return value === undefined ? undefined : Number(value.toPrecision(count));
 }
 
 function flag(value: boolean | undefined): string | undefined {

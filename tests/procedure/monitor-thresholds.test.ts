@@ -290,6 +290,37 @@ describe('trip points under the decision rule of the plan', () => {
     expect(tripOf(rule, 150)?.failing?.upper).toBeGreaterThan(158);
   });
 
+  it('are planned with what a sweep can tell, and warned of where it can tell nothing', () => {
+    const sweeps = guarded.monitorThresholds?.challenges.filter((c) => c.kind === 'sweep') ?? [];
+    const finding = sweeps.filter(({ finds }) => finds !== undefined);
+    expect(finding.map(({ limit, direction }) => [limit, direction])).toEqual([
+      ['lower', 'down'],
+      ['upper', 'up'],
+    ]);
+    // What is planned is what is found, but for the part of the box that goes with the value.
+    const found = tripOf(guarded, 150);
+    const planned = finding[1]?.finds;
+    expect(planned?.limits).toEqual({ lower: 142, upper: 158 });
+    expect(planned?.expandedUncertainty).toBeCloseTo(found?.expanded?.expandedUncertainty as number, 1);
+    expect(planned?.acceptance).toEqual(found?.acceptance);
+    expect(worksheetText(guarded).replace(/\s+/g, ' ')).toMatch(
+      /It finds the point with U 1\.\d Ω: accepted from 143\.\d Ω to 156\.\d Ω\./,
+    );
+    expect(guarded.monitorThresholds?.warnings.map(({ code }) => code)).toEqual(['rule-not-applicable']);
+    const poor = under(
+      { kind: 'guarded-acceptance', ratio: 1 },
+      {
+        resistanceBox: { step: 1, maximum: 999, accuracy: { relative: 0.06 } },
+        timing: { limits: 0.3 },
+      },
+    );
+    const { challenges: made = [], warnings = [] } = poor.monitorThresholds ?? {};
+    expect(made.some((c) => c.kind === 'sweep' && c.finds?.acceptance === null)).toBe(true);
+    expect(warnings.map(({ code }) => code)).toContain('acceptance-empty');
+    expect(worksheetText(poor).replace(/\s+/g, ' ')).toContain('none is accepted');
+    for (const made of [guarded, poor]) expect(parsePlan(JSON.parse(JSON.stringify(made)))).toEqual(made);
+  });
+
   it('close to a limit are called so, and counted', () => {
     const plain = under({ kind: 'simple-acceptance' });
     expect(tripOf(plain, 157)).toMatchObject({ verdict: 'pass', reason: 'close-to-limit' });

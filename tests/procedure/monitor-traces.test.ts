@@ -309,7 +309,9 @@ describe('documents with traces', () => {
       expect(flat(text)).toContain('The alarm trips late');
       expect(flat(text)).toContain('Trace 2: no alarm had to stand, and none was noted.');
     }
-    expect(recordCsv(record)).toMatch(/monitor trace,1,alarm above the upper limit since 10 s/);
+    expect(recordCsv(record)).toMatch(
+      /monitor trace,1,alarm above the upper limit since 10 s,+as-found,time,s,+2,3\.4,/,
+    );
     const ids = [...html.matchAll(/ id="([^"]+)"/g)].map(([, id]) => id);
     expect(new Set(ids).size).toBe(ids.length);
   });

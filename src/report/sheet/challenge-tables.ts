@@ -21,7 +21,7 @@ export function challengesWorksheet(plan: Plan): readonly Section[] {
   const rows = thresholds.challenges.map(
     (challenge): Row => ({
       cells: [{ kind: 'number', digits: String(challenge.number) }, textCell(challenge.instruction), blank, blank],
-      notes: [{ tone: 'plain', text: plainText(challenge.reason) }],
+      notes: [{ tone: 'plain', text: plainText(`${challenge.reason}${findsText(challenge)}`) }],
     }),
   );
   return [
@@ -37,6 +37,21 @@ export function challengesWorksheet(plan: Plan): readonly Section[] {
       ],
     },
   ];
+}
+
+/** What a trip point of a sweep is worth, and what is accepted of it. */
+function findsText(challenge: PlanChallenge): string {
+  if (challenge.kind !== 'sweep' || challenge.finds === undefined) return '';
+  const { expandedUncertainty, limits, acceptance } = challenge.finds;
+  const band = acceptance === undefined ? limits : acceptance;
+  const word = acceptance === undefined ? 'permitted' : 'accepted';
+  const range =
+    band === null ? 'none is accepted' : `${word}${sideText(' from', band.lower)}${sideText(' to', band.upper)}`;
+  return ` It finds the point with U ${valueText(expandedUncertainty, 'resistance', 2)}: ${range}.`;
+}
+
+function sideText(word: string, limit: number | undefined): string {
+  return limit === undefined ? '' : `${word} ${valueText(limit, 'resistance', 6)}`;
 }
 
 /** Challenges and sweeps of the monitor, judged, with a picture of each sweep. */

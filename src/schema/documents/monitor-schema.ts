@@ -180,6 +180,14 @@ const challenge = z.discriminatedUnion('kind', [
     direction: choice(['up', 'down']),
     values: list(number),
     baseline: optional(number),
+    finds: optional(
+      members({
+        expandedUncertainty: number,
+        limits: band,
+        acceptance: optional(z.nullable(band)),
+        failing: optional(band),
+      }),
+    ),
   }),
 ]);
 
