@@ -89,6 +89,18 @@ async function widerThanScreen(page) {
   return page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
 }
 
+/** A link beside a fault leads to the place of its code on the page of errors. */
+async function leadsToItsCode(page, link, expect) {
+  const coming = page.context().waitForEvent('page');
+  await link.click();
+  const errors = await coming;
+  await errors.waitForLoadState('load');
+  const code = decodeURIComponent(new URL(errors.url()).hash.slice(1));
+  expect(/^[a-z-]+$/.test(code), `the link of a fault leads to ${errors.url()}`);
+  expect((await errors.locator(`h2[id="${code}"]`).count()) === 1, `the page of errors has no place for ${code}`);
+  await errors.close();
+}
+
 const steps = {
   async 'readings are judged as they are typed'(page, expect) {
     await loadExample(page);
@@ -190,6 +202,7 @@ const steps = {
     await field.fill('400');
     const faults = page.locator('#specification-outputs-0-ratedLoad-faults');
     expect(/unit/i.test(await faults.textContent()), `beside the field: ${await faults.textContent()}`);
+    await leadsToItsCode(page, faults.locator('a'), expect);
     expect((await page.locator('.ws-stale').count()) === 1, 'that the plan is of older data is not said');
     expect((await page.getByRole('button', { name: 'Print the record' }).count()) === 0, 'a stale record can be made');
     await field.fill('0.4 kohm');
