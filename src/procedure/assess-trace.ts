@@ -92,20 +92,21 @@ function answered(scene: Scene, alarm: MonitorAlarm, noted: NotedAlarm): JudgedA
   if (sure === undefined) {
     return open(row, `Alarm ${at}. ${alarm.reason === 'not-yet-accepted' ? 'The trace begins in alarm' : doubt}.`);
   }
+  const isLate = model.alarmDelay !== undefined && decimal(noted.from - sure.from) > model.alarmDelay;
+  const late = isLate ? ' The alarm trips late.' : '';
   if (noted.to !== undefined && noted.to < sure.to - slackOf(plan)) {
-    const message = `The alarm ${at} ended at ${seconds(noted.to)}, while the resistance was beyond the limit until ${seconds(sure.to)}.`;
+    const message = `The alarm ${at} ended at ${seconds(noted.to)}, while the resistance was beyond the limit until ${seconds(sure.to)}.${late}`;
     return { row: { ...row, verdict: 'fail', reason: 'early-release', isStated: true, message } };
   }
   const apart = difference('time from passing the limit to the alarm', noted.from, sure.from, 's');
   // An alarm inside the tolerance, before the limit was surely passed, is in time.
-  const value = Math.max(0, apart.value);
+  const value = Math.max(0, decimal(apart.value));
   const permitted = model.alarmDelay;
   if (permitted === undefined) {
     const message = `Alarm ${at}, ${seconds(value)} after the limit was passed; the sheet states no longest time.`;
     return { row: { ...row, value, verdict: 'pass', reason: 'inside', isStated: true, message } };
   }
   const { judged, because, warnings, working } = judgeResponse(plan, value, permitted);
-  const late = value > permitted ? ' The alarm trips late.' : '';
   const message = `Alarm ${at}, ${seconds(value)} after the limit was passed, permitted are ${seconds(permitted)}: ${because}.${late}`;
   return {
     row: { ...row, value, limits: { upper: permitted }, ...judged, isStated: true, message },
@@ -126,7 +127,7 @@ function missed(scene: Scene, alarm: MonitorAlarm, isStanding = false): JudgedAl
       alarm.reason === 'not-yet-accepted' ? 'No alarm noted: the trace begins in alarm.' : `No alarm noted. ${doubt}.`,
     );
   }
-  const silent = sure.to - sure.from;
+  const silent = decimal(sure.to - sure.from);
   const said = `No alarm in ${seconds(silent)} beyond the limit`;
   const permitted = model.alarmDelay;
   const undecided = { verdict: 'not judged', reason: 'nothing-to-compare', isStated: true } as const;
@@ -191,6 +192,11 @@ function exactDisplay({ of }: MonitorTrace, { display }: Monitor): readonly Warn
   if (of === 'set' || display?.tolerance !== undefined) return [];
   const message = 'The sheet states no tolerance of the display: what it showed is taken as exact to half a step.';
   return [{ code: 'tolerance-missing', message }];
+}
+
+/** A difference of decimals as a decimal: 13.3 less 11.3 is 2, and on a limit of 2. */
+function decimal(difference: number): number {
+  return Number(difference.toPrecision(12));
 }
 
 function seconds(value: number): string {

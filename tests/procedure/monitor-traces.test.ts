@@ -136,6 +136,22 @@ describe('a trace of the monitor', () => {
     );
   });
 
+  it('a time that is on the limit in decimals is on it', () => {
+    const trace = steps([{ from: 13.3 }], { time: [0, 11.3], resistance: [60, 170], end: 20 });
+    expect(13.3 - 11.3).toBeGreaterThan(2);
+    expect(rowsOf(trace)[0]).toMatchObject({ value: 2, verdict: 'pass', reason: 'close-to-limit' });
+  });
+
+  it('an alarm may be both late and too short', () => {
+    const both = steps([
+      { from: 14, to: 15 },
+      { from: 31, to: 40.2 },
+    ]);
+    expect(rowsOf(both)[0]?.message).toBe(
+      'The alarm noted at 14 s ended at 15 s, while the resistance was beyond the limit until 20 s. The alarm trips late.',
+    );
+  });
+
   it('one that still stands when the next is due says nothing of the next', () => {
     const rows = rowsOf(steps([{ from: 11 }]));
     expect(rows[1]?.message).toBe('The alarm before it still stood: nothing is told of this one.');

@@ -67,6 +67,8 @@ describe('the picture of a trace', () => {
     const resistance = time.map((_, i) => (i === 123_456 ? 190 : 60 + (i % 7)));
     const svg = drawTrace({ ...picture, time, resistance, end: 2000 }, 'a');
     expect(svg.length).toBeLessThan(100_000);
+    const spiky = resistance.map((value, i) => (i > 100_000 && i < 110_000 ? 955 : value));
+    expect(drawTrace({ ...picture, time, resistance: spiky, end: 2000 }, 'a')).toContain('>↑ 955 Ω<');
     const alone = drawTrace({ ...picture, time: [0], resistance: [190], end: 2000 }, 'a');
     const top = /M56 ([\d.]+)L592/.exec(alone)?.[1] as string;
     expect(svg).toContain(` ${top}`);

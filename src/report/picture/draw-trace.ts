@@ -192,9 +192,27 @@ function traceLine({ time, resistance, end }: TracePicture, { x, y }: Axes): str
   });
 }
 
+/** What a long trace reaches beyond the axis: one number for each stretch. */
+function beyondLabels({ time, resistance, end }: TracePicture, { x, y, top: most }: Axes): string {
+  const labels: string[] = [];
+  for (let i = 0; i < time.length; i++) {
+    if ((resistance[i] as number) <= most) continue;
+    const first = i;
+    let highest = 0;
+    for (; i < time.length && (resistance[i] as number) > most; i++)
+      highest = Math.max(highest, resistance[i] as number);
+    const middle = (x(time[first] as number) + x(time[i] ?? end)) / 2;
+    const text = highest === Number.POSITIVE_INFINITY ? 'open' : `↑ ${valueText(highest, 'resistance', 4)}`;
+    if (labels.length < 40) labels.push(rimmed(middle, y(highest) + 15, text, 'middle'));
+  }
+  return labels.join('');
+}
+
 /** The resistance of every step that is long enough to hold its number, and what lies beyond the axis. */
-function valueLabels({ time, resistance, end }: TracePicture, { x, y, top: most }: Axes): string {
-  if (time.length > 60) return '';
+function valueLabels(picture: TracePicture, axes: Axes): string {
+  const { time, resistance, end } = picture;
+  const { x, y, top: most } = axes;
+  if (time.length > 60) return beyondLabels(picture, axes);
   return time
     .map((t, i) => {
       const R = resistance[i] as number;
