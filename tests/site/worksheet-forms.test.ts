@@ -216,3 +216,111 @@ describe('texts', () => {
     expect(faultSentence(fault)).toBe('Must be 0 or more. Why?');
   });
 });
+
+describe('parts that were JSON alone', () => {
+  const type = (document: unknown, formOf: (document: unknown) => readonly Node[], typed: Record<string, string>) =>
+    Object.entries(typed).reduce((now, [path, text]) => withFieldText(now, fieldAt(formOf(now), path), text), document);
+
+  it('a monitor, a leakage measurement, a waveform and a test point are made by the form alone', () => {
+    const { monitor: _, leakage: __, ...rest } = example('specification') as Record<string, unknown>;
+    let document: unknown = withEntry(rest, listAt(specificationForm(rest), 'leakage'));
+    document = type(document, specificationForm, {
+      'monitor.connection': 'Box between the contacts',
+      'monitor.model.kind': 'contact-quality',
+      'monitor.model.lower.resistance': '10 ohm',
+      'monitor.model.lower.tolerance.absolute': '-2 ohm/+3 ohm',
+      'monitor.model.lower.hysteresis': '2 ohm',
+      'monitor.model.upper.resistance': '150 ohm',
+      'monitor.model.upper.tolerance.relative': '5 %',
+      'monitor.model.rise.fraction': '0.4',
+      'monitor.model.rise.baseline': 'lowest',
+      'monitor.model.alarmDelay': '2 s',
+      'monitor.model.display.resolution': '1 ohm',
+      'monitor.model.display.maximum': '999 ohm',
+      'monitor.model.display.open': 'over-range',
+      'leakage[0].setting': '200 W',
+      'leakage[0].arrangement': 'isolated',
+      'leakage[0].measuredAt': 'leads',
+      'leakage[0].connection': 'Through the resistor to earth',
+      'leakage[0].limit.statedIn': 'Invented manual',
+      'leakage[0].limit.current': '120 mA',
+      'outputs[1].waveform.kind': 'damped-sine',
+      'outputs[1].waveform.timeConstant': '4 us',
+      'outputs[1].waveform.repetitionRate': '30 kHz',
+      'outputs[1].points[0].tolerance.text': '-10 %/+20 %',
+      'outputs[1].points[0].tolerance.in': 'power',
+    });
+    const sheet = parseSpecification(document as never);
+    expect(sheet.monitor?.model).toEqual({
+      kind: 'contact-quality',
+      lower: { resistance: 10, tolerance: { absolute: { below: 2, above: 3 } }, hysteresis: 2 },
+      upper: { resistance: 150, tolerance: { relative: 0.05 } },
+      rise: { fraction: 0.4, baseline: 'lowest' },
+      alarmDelay: 2,
+      display: { resolution: 1, maximum: 999, open: 'over-range' },
+    });
+    expect(sheet.leakage?.[0]).toMatchObject({ setting: 200, limit: { current: 0.12, statedIn: 'Invented manual' } });
+    expect(sheet.outputs[1]?.waveform).toEqual({ kind: 'damped-sine', timeConstant: 4e-6, repetitionRate: 30_000 });
+    expect(sheet.outputs[1]?.points?.[0]?.tolerance).toEqual({ in: 'power', relative: { below: 0.1, above: 0.2 } });
+  });
+
+  it('a box is a decade or has values', () => {
+    const { resistanceBox: _, ...rest } = example('bench') as Record<string, unknown>;
+    const accuracy = { 'resistanceBox.accuracy.relative': '0.5 %' };
+    const decade = type(rest, benchForm, {
+      'resistanceBox.step': '1 ohm',
+      'resistanceBox.maximum': '999 ohm',
+      ...accuracy,
+    });
+    expect(parseBench(decade as never).resistanceBox).toEqual({ step: 1, maximum: 999, accuracy: { relative: 0.005 } });
+    const values = type(rest, benchForm, { 'resistanceBox.values': '50 ohm\n100 ohm', ...accuracy });
+    expect(parseBench(values as never).resistanceBox).toEqual({ values: [50, 100], accuracy: { relative: 0.005 } });
+    expect(() => fieldAt(benchForm(values), 'resistanceBox.step')).toThrow();
+  });
+
+  it('two sides are typed and shown as one text, and what is begun is kept', () => {
+    const sided: Field = { kind: 'field', path: ['a'], label: '', as: 'sides', unit: 'ohm' };
+    for (const [text, member] of [
+      ['-2 ohm/+3 ohm', { below: '2 ohm', above: '3 ohm' }],
+      ['-2 ohm', { below: '2 ohm' }],
+      ['+3 ohm', { above: '3 ohm' }],
+      ['3 ohm', '3 ohm'],
+      ['-2 ohm/', '-2 ohm/'],
+      ['-2 ohm/+', '-2 ohm/+'],
+      ['+3 ohm/-2 ohm', '+3 ohm/-2 ohm'],
+      ['', ''],
+    ] as const) {
+      const document = withFieldText({}, sided, text);
+      expect(document, text).toEqual({ a: member });
+      expect(fieldText(document, sided)).toBe(text);
+    }
+    expect(fieldText({ a: { above: 3, below: 2 } }, sided)).toBe('-2 ohm/+3 ohm');
+    fc.assert(
+      fc.property(fc.stringMatching(/^[-+/0-9 ohm.]{0,12}$/), (text) => {
+        expect(fieldText(withFieldText({}, sided, text), sided)).toBe(text);
+      }),
+    );
+  });
+
+  it('says beside a field what an unfinished monitor, box or measurement lacks', () => {
+    const unfinished = type(example('specification'), specificationForm, {
+      'monitor.model.upper.resistance': '',
+      'monitor.model.kind': '',
+      'monitor.connection': '',
+    });
+    const result = safeParseSpecification(unfinished as never);
+    const faults = result.ok ? [] : result.faults;
+    expect(faults.length).toBeGreaterThan(2);
+    const shown = fieldsOf(specificationForm(unfinished)).flatMap((field) => faultsOf(field, faults));
+    expect(new Set(shown)).toEqual(new Set(faults));
+    const box = type(example('bench'), benchForm, {
+      'resistanceBox.maximum': '',
+      'resistanceBox.accuracy.relative': '5',
+    });
+    const bench = safeParseBench(box as never);
+    const boxFaults = bench.ok ? [] : bench.faults;
+    expect(boxFaults.length).toBeGreaterThan(0);
+    const beside = fieldsOf(benchForm(box)).flatMap((field) => faultsOf(field, boxFaults));
+    expect(new Set(beside)).toEqual(new Set(boxFaults));
+  });
+});

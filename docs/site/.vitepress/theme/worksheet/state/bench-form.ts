@@ -1,6 +1,7 @@
+import { boxGroup } from './box-form.js';
 import { blankLoad } from './document-text.js';
 import type { Entry, Node } from './form.js';
-import { field, optionalField, places, quantityChoices } from './form-parts.js';
+import { field, optionalField, places, quantityChoices, unitOf } from './form-parts.js';
 import { type Path, valueAt } from './json-path.js';
 
 const ruleNames = [
@@ -70,6 +71,7 @@ export function benchForm(document: unknown): readonly Node[] {
       entries: places(document, ['leads']).map((i) => leadEntry(document, ['leads', i], i)),
       blank: { id: `leads-${places(document, ['leads']).length + 1}`, name: '', circuits: ['monopolar'] },
     },
+    boxGroup(document),
     { kind: 'group', title: 'Decision', nodes: decisionNodes(document) },
   ];
 }
@@ -77,7 +79,7 @@ export function benchForm(document: unknown): readonly Node[] {
 function functionEntry(document: unknown, path: Path, index: number): Entry {
   const at = (...more: (string | number)[]): Path => [...path, ...more];
   const quantity = valueAt(document, at('quantity'));
-  const unit = quantity === 'power' ? 'W' : quantity === 'voltage' ? 'V' : 'A';
+  const unit = unitOf(quantity);
   return {
     title: typeof quantity === 'string' ? quantity : `Quantity ${index + 1}`,
     path,

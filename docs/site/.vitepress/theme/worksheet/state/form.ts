@@ -13,12 +13,17 @@ export interface Field {
   readonly choices?: readonly { readonly value: string; readonly text: string }[];
   /** Unit in which a plain number of the document is shown. */
   readonly unit?: 'W' | 'A' | 'V' | 'ohm' | 'Hz' | 's' | '%';
-  /** How typed text becomes a member: a plain number, a list with a line for each entry, or text as it is. */
-  readonly as?: 'number' | 'lines' | 'text';
+  /**
+   * How typed text becomes a member: a plain number, a list with a line for each entry, one value or two sides such as
+   * `-2 ohm/+5 ohm`, or text as it is.
+   */
+  readonly as?: 'number' | 'lines' | 'sides' | 'text';
   /** An empty text takes the member away. */
   readonly isOptional?: boolean;
   /** Paths whose faults are shown here, beside those of the field itself. */
   readonly covers?: readonly Path[];
+  /** Paths whose own faults are shown here, without those of what lies below them. */
+  readonly speaksFor?: readonly Path[];
 }
 
 /** Fields under a heading. */
@@ -62,11 +67,26 @@ export type Node = Field | Group | List | Remark;
 export function fieldText(document: unknown, field: Field): string {
   const value = valueAt(document, field.path);
   if (value === undefined || value === null) return '';
-  if (field.as === 'lines') return Array.isArray(value) ? value.map(String).join('\n') : String(value);
-  if (typeof value === 'number' && field.unit !== undefined && Number.isFinite(value)) {
-    return formatQuantity(value, field.unit, { ascii: true });
+  if (field.as === 'lines' && Array.isArray(value)) return value.map((entry) => textOfValue(entry, field)).join('\n');
+  if (field.as === 'sides' && typeof value === 'object') return textOfSides(value, field) ?? JSON.stringify(value);
+  return textOfValue(value, field);
+}
+
+function textOfValue(value: unknown, { unit }: Field): string {
+  if (typeof value === 'number' && unit !== undefined && Number.isFinite(value)) {
+    return formatQuantity(value, unit, { ascii: true });
   }
   return typeof value === 'object' ? JSON.stringify(value) : String(value);
+}
+
+/** Two sides, or one of them, as they are typed; undefined where it is something else. */
+function textOfSides(value: object, field: Field): string | undefined {
+  const sides = Object.entries(value);
+  if (sides.length === 0 || sides.some(([name]) => name !== 'below' && name !== 'above')) return undefined;
+  return [...sides]
+    .sort(([a], [b]) => b.localeCompare(a))
+    .map(([name, side]) => `${name === 'below' ? '-' : '+'}${textOfValue(side, field)}`)
+    .join('/');
 }
 
 /** The document after a text was typed into a field. */
@@ -82,8 +102,18 @@ function memberOf(field: Field, text: string): unknown {
     // A line that is being begun is kept while it is typed.
     return lines.at(-1) === '' && lines.length > 1 ? lines : lines.filter((line) => line !== '');
   }
+  if (field.as === 'sides') return sidesOf(text) ?? text;
   if (field.as === 'number' && /^\s*[+-]?(\d+\.?\d*|\.\d+)(e[+-]?\d+)?\s*$/i.test(text)) return Number(text);
   return text;
+}
+
+/** What is typed with its signs has sides; anything else is one value, or not yet finished. */
+function sidesOf(text: string): { below?: string; above?: string } | undefined {
+  const [, below, above] = /^(?:[-\u2212]([^/+]*\d[^/+]*))?(?:\/?\+([^/]*\d[^/]*))?$/.exec(text) ?? [];
+  if (below === undefined && above === undefined) return undefined;
+  if (below !== undefined && above !== undefined && !text.includes('/')) return undefined;
+  if (below === undefined && text.startsWith('/')) return undefined;
+  return { ...(below === undefined ? {} : { below }), ...(above === undefined ? {} : { above }) };
 }
 
 /** The document with one entry more in a list. */
@@ -104,8 +134,12 @@ export function withoutEntry(document: unknown, list: List, index: number): unkn
 export function faultsOf(field: Field, faults: readonly Fault[]): readonly Fault[] {
   const own = pathText(field.path);
   const covered = (field.covers ?? []).map(pathText);
+  const spokenFor = (field.speaksFor ?? []).map(pathText);
   return faults.filter(
-    ({ path }) => path === own || isBelow(path, own) || covered.some((place) => path === place || isBelow(path, place)),
+    ({ path }) =>
+      path === own ||
+      spokenFor.includes(path) ||
+      isBelow(path, own) || covered.some((place) => path === place || isBelow(path, place)),
   );
 }
 

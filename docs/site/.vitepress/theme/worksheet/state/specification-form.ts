@@ -1,8 +1,11 @@
 import { type RuleId, standardRules } from 'esu-limits/procedure';
 import { blankOutput } from './document-text.js';
 import type { Entry, Node } from './form.js';
-import { choicesOf, field, optionalField, places, quantityChoices, toleranceFields } from './form-parts.js';
+import { choicesOf, field, optionalChoices, optionalField, places, quantityChoices, toleranceFields, unitOf } from './form-parts.js';
 import { type Path, valueAt, withValueAt } from './json-path.js';
+import { leakageList } from './leakage-form.js';
+import { monitorGroup } from './monitor-form.js';
+import { waveformFields } from './waveform-form.js';
 
 /** The main members of a specification as a form; the rest is edited in the JSON. */
 export function specificationForm(document: unknown): readonly Node[] {
@@ -29,6 +32,8 @@ export function specificationForm(document: unknown): readonly Node[] {
       entries: places(document, ['outputs']).map((i) => outputEntry(document, ['outputs', i], i)),
       blank: blankOutput(places(document, ['outputs']).length + 1),
     },
+    monitorGroup(document),
+    leakageList(document),
   ];
 }
 
@@ -37,10 +42,8 @@ function outputEntry(document: unknown, path: Path, index: number): Entry {
   const name = valueAt(document, at('name'));
   const scale = valueAt(document, at('scale', 'kind'));
   const curves = at('curves');
-  const unitOf = (row: Path) => {
-    const quantity = valueAt(document, [...row, 'quantity']);
-    return { unit: quantity === 'power' ? 'W' : quantity === 'voltage' ? 'V' : 'A' } as const;
-  };
+  const points = at('points');
+  const unitOfRow = (row: Path) => ({ unit: unitOf(valueAt(document, [...row, 'quantity'])) });
   return {
     title: typeof name === 'string' && name.trim() !== '' ? name : `Output ${index + 1}`,
     path,
@@ -70,6 +73,10 @@ function outputEntry(document: unknown, path: Path, index: number): Entry {
       ...toleranceFields(document, at('tolerance'), 'Tolerance'),
       ...toleranceFields(document, at('displayTolerance'), 'Tolerance of the display'),
       optionalField(at('crestFactor'), 'Crest factor', { as: 'number', example: '1.6' }),
+      field(at('crestFactorAt'), 'Crest factor holds at', {
+        choices: optionalChoices(['rated load', 'open circuit']),
+      }),
+      ...waveformFields(document, at('waveform')),
       optionalField(at('maximumPeakVoltage'), 'Maximum peak voltage', { example: '1100 V', unit: 'V' }),
       optionalField(at('carrierFrequency'), 'Carrier frequency', { example: '430 kHz', unit: 'Hz' }),
       optionalField(at('duty', 'on'), 'Longest activation', { example: '10 s', unit: 's' }),
@@ -98,6 +105,27 @@ function outputEntry(document: unknown, path: Path, index: number): Entry {
       },
       {
         kind: 'list',
+        title: 'Points to test besides those of curves and rows',
+        one: 'test point',
+        path: points,
+        layout: 'rows',
+        entries: places(document, points).map((i) => ({
+          title: `Test point ${i + 1}`,
+          path: [...points, i],
+          nodes: [
+            {
+              ...field([...points, i, 'setting'], 'Setting', { example: '80 W', unit: 'W' }),
+              speaksFor: [[...points, i]],
+            },
+            field([...points, i, 'load'], 'Load', { example: '200 ohm', unit: 'ohm' }),
+            optionalField([...points, i, 'power'], 'Power', { example: '58 W', unit: 'W' }),
+            ...toleranceFields(document, [...points, i, 'tolerance'], 'Tolerance'),
+          ],
+        })),
+        blank: { setting: '', load: '' },
+      },
+      {
+        kind: 'list',
         title: 'Rows of a published limit table',
         one: 'row',
         path: at('rows'),
@@ -109,8 +137,8 @@ function outputEntry(document: unknown, path: Path, index: number): Entry {
             field(at('rows', i, 'setting'), 'Setting', { example: '80 W', unit: 'W' }),
             field(at('rows', i, 'load'), 'Load', { example: '500 ohm', unit: 'ohm' }),
             field(at('rows', i, 'quantity'), 'Limits in', { choices: quantityChoices }),
-            optionalField(at('rows', i, 'lower'), 'Lower limit', { example: '358 mA', ...unitOf(at('rows', i)) }),
-            optionalField(at('rows', i, 'upper'), 'Upper limit', { example: '438 mA', ...unitOf(at('rows', i)) }),
+            optionalField(at('rows', i, 'lower'), 'Lower limit', { example: '358 mA', ...unitOfRow(at('rows', i)) }),
+            optionalField(at('rows', i, 'upper'), 'Upper limit', { example: '438 mA', ...unitOfRow(at('rows', i)) }),
             optionalField(at('rows', i, 'power'), 'Power', { example: '80 W', unit: 'W' }),
           ],
         })),
