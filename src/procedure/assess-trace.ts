@@ -194,7 +194,7 @@ function exactDisplay({ of }: MonitorTrace, { display }: Monitor): readonly Warn
   return [{ code: 'tolerance-missing', message }];
 }
 
-/** A difference of decimals as a decimal: 13.3 less 11.3 is 2, and on a limit of 2. */
+/** A difference of decimals as a decimal: 4.4 less 2.4 is 2, and on a limit of 2. */
 function decimal(difference: number): number {
   return Number(difference.toPrecision(12));
 }
