@@ -123,6 +123,9 @@ const steps = {
     await rowOf(page, 2).getByText('Working and remarks').click();
     const steps = await rowOf(page, 2).locator('.ws-working li').count();
     expect(steps > 3, `the working has ${steps} steps`);
+    await rowOf(page, 2).getByText('Budget of a reading').click();
+    const rows = await rowOf(page, 2).locator('.ws-budget tr').count();
+    expect(rows > 3, `the budget has ${rows} rows`);
     const curves = page.locator('.ws-pictures svg');
     expect((await curves.count()) > 2, 'there are no curves');
     expect((await page.locator('.ws-point .margin svg').count()) === 1, 'the margin is not drawn');
