@@ -3,6 +3,7 @@ export { budgetHtml } from './budget-html.js';
 export { budgetMarkdown } from './budget-markdown.js';
 export { budgetText } from './budget-text.js';
 export type { CsvOptions } from './csv/csv-text.js';
+export { monitorPictures } from './monitor-pictures.js';
 export type {
   NotebookBudget,
   NotebookCells,

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import type { Plan } from 'esu-limits/procedure';
-import { parseRecord } from 'esu-limits/schema';
+import { parseReadings, parseRecord } from 'esu-limits/schema';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
@@ -250,6 +250,32 @@ describe('a sheet of readings', () => {
       ['cut/40W/100ohm', 0, '610 mA'],
       ['cut/40W/100ohm', 1, '620 mA'],
     ]);
+  });
+});
+
+describe('traces of the monitor', () => {
+  const opened = openDocument(example('monitor-trace.json'), withExample, plan).entries as Entries;
+
+  it('of a file are kept through storage, judged as the library judges them, and not taken twice', () => {
+    const kept = entriesFromSaved(savedText(opened)) as Entries;
+    expect(kept.traces).toBe(opened.traces);
+    const { readings, faults } = readingsFromTyped(kept, plan);
+    expect(faults).toEqual([]);
+    const direct = parseReadings(JSON.parse(example('monitor-trace.json'))).monitorTraces;
+    expect(readings.monitorTraces).toEqual(direct);
+    const late = findingsOf(plan, readings).value?.monitorTraces[0]?.rows.filter(({ verdict }) => verdict === 'fail');
+    expect(late).toHaveLength(2);
+    expect(openDocument(example('monitor-trace.json'), opened, plan).entries?.traces).toBe(opened.traces);
+  });
+
+  it('that are wrong are named by their member, and the readings stand', () => {
+    const entries = editReading({ ...opened, traces: '[{"time": ["0 s"]}]' }, at('cut/40W/100ohm'), 'reading', '0.6 A');
+    const { readings, faults } = readingsFromTyped(entries, plan);
+    expect(readings.readings).toHaveLength(1);
+    expect(readings.monitorTraces).toBeUndefined();
+    expect(faults.map(({ field }) => field)).toContain('traces');
+    expect(faults.some(({ fault }) => fault.path.startsWith('monitorTraces[0].'))).toBe(true);
+    expect(readingsFromTyped({ ...opened, traces: '[{' }, plan).faults[0]?.fault.code).toBe('not-json');
   });
 });
 

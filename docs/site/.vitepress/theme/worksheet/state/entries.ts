@@ -12,6 +12,8 @@ export interface Entries {
   readonly readings: readonly TypedReading[];
   readonly monitor: readonly TypedDisplay[];
   readonly challenges: readonly TypedChallenge[];
+  /** JSON text of the list of traces of the monitor against time; empty: none. */
+  readonly traces: string;
   /** State of the unit that is being read. */
   readonly phase: Phase;
   /** Units that the person states for numbers typed without one; empty: such a number is refused. */
@@ -76,6 +78,7 @@ export const noEntries: Entries = {
   readings: [],
   monitor: [],
   challenges: [],
+  traces: '',
   phase: 'as-found',
   units: { reading: '', display: '' },
   signature: { occasion: '', by: '', date: '', remarks: '' },

@@ -36,6 +36,7 @@ export function entriesFromSaved(text: string | null): Entries | undefined {
     readings: listOf(given['readings']).flatMap(readingOf),
     monitor: listOf(given['monitor']).flatMap(displayOf),
     challenges: listOf(given['challenges']).flatMap(challengeOf),
+    traces: textOf(given['traces']),
     phase: phaseOf(given['phase']),
     units: { reading: textOf(units['reading']), display: textOf(units['display']) },
     signature: signatureOf(given['signature']),

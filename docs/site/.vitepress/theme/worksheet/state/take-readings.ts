@@ -1,5 +1,6 @@
 import { formatQuantity, quantityUnits } from 'esu-limits';
-import { type Plan, type Readings } from 'esu-limits/procedure';
+import type { MonitorTrace, Plan, Readings } from 'esu-limits/procedure';
+import { readTraces } from './typed-traces.js';
 import type { Entries, TypedChallenge, TypedDisplay, TypedReading } from './entries.js';
 
 /**
@@ -58,6 +59,7 @@ export function takeReadings(entries: Entries, readings: Readings, plan: Plan | 
       ),
       ...challenges,
     ],
+    traces: withTraces(entries.traces, readings.monitorTraces ?? []),
     signature: {
       ...entries.signature,
       ...(by === undefined ? {} : { by }),
@@ -82,4 +84,12 @@ function plannedSet(challenge: number, set: number, plan: Plan | undefined): num
 
 function isSame(a: TypedReading, b: Pick<TypedReading, 'point' | 'phase' | 'afterInterruption'>): boolean {
   return a.point === b.point && a.phase === b.phase && a.afterInterruption === b.afterInterruption;
+}
+
+/** The text of the traces with those of a document after them; one that is there already is not repeated. */
+function withTraces(text: string, added: readonly MonitorTrace[]): string {
+  if (added.length === 0) return text;
+  const there = readTraces(text).traces;
+  const known = new Set(there.map((trace) => JSON.stringify(trace)));
+  return JSON.stringify([...there, ...added.filter((trace) => !known.has(JSON.stringify(trace)))], null, 2);
 }

@@ -1,6 +1,7 @@
 import { type Fault, type QuantityKind, safeParseQuantity } from 'esu-limits';
 import { type ChallengeReading, type MonitorReading, type Phase, type Plan, type Reading, type Readings } from 'esu-limits/procedure';
 import { safeParseReadings } from 'esu-limits/schema';
+import { readTraces } from './typed-traces.js';
 import type { Entries, ReadingPlace, TypedChallenge, TypedDisplay, TypedReading } from './entries.js';
 
 /** What is wrong with something typed: in which field of the page, and why. */
@@ -29,6 +30,9 @@ export function challengeField({ challenge, set, phase }: Pick<TypedChallenge, '
   return `challenge ${phase} ${challenge} ${set ?? 'once'}`;
 }
 
+/** Field of the page that holds the traces of the monitor. */
+export const tracesField = 'traces';
+
 /** Reads everything that was typed at the bench. With the plan, a sweep of the monitor is put in the order of its values. */
 export function readingsFromTyped(entries: Entries, plan?: Plan): TypedDocument {
   const faults: FieldFault[] = [];
@@ -38,6 +42,8 @@ export function readingsFromTyped(entries: Entries, plan?: Plan): TypedDocument 
   });
   const monitor = entries.monitor.flatMap((typed) => readDisplay(typed, faults));
   const challenges = inOrder(entries.challenges, plan).flatMap((typed) => readChallenge(typed, faults));
+  const { traces, faults: wrongTraces } = readTraces(entries.traces);
+  faults.push(...wrongTraces.map((fault) => ({ field: tracesField, fault })));
   const { by, date } = entries.signature;
   const document = {
     schema: 'esu-limits/readings',
@@ -47,6 +53,7 @@ export function readingsFromTyped(entries: Entries, plan?: Plan): TypedDocument 
     readings: read.map(({ reading }) => reading),
     ...(monitor.length === 0 ? {} : { monitor }),
     ...(challenges.length === 0 ? {} : { monitorChallenges: challenges }),
+    ...(traces.length === 0 ? {} : { monitorTraces: traces }),
   };
   const result = safeParseReadings(document);
   if (result.ok) return { readings: result.value, faults };
