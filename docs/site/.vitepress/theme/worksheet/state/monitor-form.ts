@@ -35,8 +35,8 @@ export function monitorGroup(document: unknown): Group {
       field([...model, 'kind'], 'What it watches', {
         choices: [
           { value: '', text: 'thresholds not stated' },
-          { value: 'contact-quality', text: 'quality of the contact (split electrode)' },
-          { value: 'continuity', text: 'continuity (one cable or plate)' },
+          { value: 'contact-quality', text: 'contact quality: split electrode' },
+          { value: 'continuity', text: 'continuity: single-foil electrode' },
         ],
         speaksFor: [model],
       }),
