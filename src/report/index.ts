@@ -19,6 +19,8 @@ export type { BandPoint, CurvePicture, PictureReading } from './picture/curve-pi
 export { curvePictures } from './picture/curve-pictures.js';
 export { loadCurvePicture, type PictureOptions } from './picture/load-curve-picture.js';
 export { type MarginPicture, marginPicture } from './picture/margin-picture.js';
+export { monitorTracePicture } from './picture/monitor-trace-picture.js';
+export type { TracePicture, TraceSpan, TraceThreshold } from './picture/trace-picture.js';
 export { recordCsv } from './record-csv.js';
 export { recordHtml } from './record-html.js';
 export { recordJson } from './record-json.js';

@@ -1,7 +1,7 @@
 import type { Findings, Plan, Readings } from '../procedure/index.js';
 import { drawSweep } from './picture/draw-sweep.js';
-import { drawTrace } from './picture/draw-trace.js';
 import type { PictureOptions } from './picture/load-curve-picture.js';
+import { monitorTracePicture } from './picture/monitor-trace-picture.js';
 import { sweepPictures } from './picture/sweep-pictures.js';
 import { tracePictures } from './picture/trace-pictures.js';
 
@@ -30,7 +30,7 @@ export function monitorPictures(
   return [
     ...sweepPictures(plan, findings.monitorTrips).map(drawSweep),
     ...tracePictures(plan, readings.monitorTraces ?? [], findings.monitorTraces).map((picture, i) =>
-      drawTrace(picture, `${id}-${i + 1}`),
+      monitorTracePicture(picture, { id: `${id}-${i + 1}` }),
     ),
   ];
 }

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { drawTrace } from '../../src/report/picture/draw-trace.js';
 import { linearTicks } from '../../src/report/picture/linear-ticks.js';
+import { monitorTracePicture } from '../../src/report/picture/monitor-trace-picture.js';
 import { thinned } from '../../src/report/picture/thinned.js';
 import type { TracePicture } from '../../src/report/picture/trace-picture.js';
 
@@ -22,7 +22,7 @@ const picture: TracePicture = {
 
 describe('the picture of a trace', () => {
   it('names every threshold, every alarm and what is late in words', () => {
-    const svg = drawTrace(picture, 'a');
+    const svg = monitorTracePicture(picture, { id: 'a' });
     for (const text of [
       'upper limit',
       '150 Ω (142–158)',
@@ -56,7 +56,7 @@ describe('the picture of a trace', () => {
         });
         const resistance = samples.map((sample) => sample.resistance);
         const drawn = { ...picture, time, resistance, end: now, thresholds: withLimits ? picture.thresholds : [] };
-        expect(drawTrace(drawn, 'a')).not.toMatch(/NaN|Infinity|undefined/);
+        expect(monitorTracePicture(drawn, { id: 'a' })).not.toMatch(/NaN|Infinity|undefined/);
       }),
       { numRuns: 200 },
     );
@@ -65,11 +65,11 @@ describe('the picture of a trace', () => {
   it('of a long trace stays small, and keeps every spike', () => {
     const time = Array.from({ length: 200_000 }, (_, i) => i / 100);
     const resistance = time.map((_, i) => (i === 123_456 ? 190 : 60 + (i % 7)));
-    const svg = drawTrace({ ...picture, time, resistance, end: 2000 }, 'a');
+    const svg = monitorTracePicture({ ...picture, time, resistance, end: 2000 }, { id: 'a' });
     expect(svg.length).toBeLessThan(100_000);
     const spiky = resistance.map((value, i) => (i > 100_000 && i < 110_000 ? 955 : value));
-    expect(drawTrace({ ...picture, time, resistance: spiky, end: 2000 }, 'a')).toContain('>↑ 955 Ω<');
-    const alone = drawTrace({ ...picture, time: [0], resistance: [190], end: 2000 }, 'a');
+    expect(monitorTracePicture({ ...picture, time, resistance: spiky, end: 2000 }, { id: 'a' })).toContain('>↑ 955 Ω<');
+    const alone = monitorTracePicture({ ...picture, time: [0], resistance: [190], end: 2000 }, { id: 'a' });
     const top = /M56 ([\d.]+)L592/.exec(alone)?.[1] as string;
     expect(svg).toContain(` ${top}`);
   });

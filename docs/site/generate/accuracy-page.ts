@@ -12,7 +12,9 @@ export function accuracyPage(): string {
     'Bounds are stated with the function that they hold for, and tests hold them: against 40-digit values of mpmath, published tables, or the exact result. A *unit in the last place* is the distance between neighbouring double-precision numbers, about 1.1·10<sup>−16</sup> to 2.2·10<sup>−16</sup> of the value.',
     'They say how well a number is computed. How well it is *known* is another matter, and larger by many powers of ten: see [uncertainty](../guides/uncertainty.md).',
     ...rooms.map((room) => {
-      const rows = bounds.filter((bound) => bound.room === room).map(({ name, bound }) => [code(name), text(bound)]);
+      const rows = bounds
+        .filter((bound) => bound.room === room)
+        .map(({ name, bound }) => [code(name), text(bound.replaceAll('`', ''))]);
       return `## ${room} {#${room}}\n\n${table(['Function', 'Accuracy'], rows)}`;
     }),
     `## Speed {#speed}\n\n${speed()}`,

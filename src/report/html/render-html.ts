@@ -1,7 +1,7 @@
 import { escapeHtml } from '../escape/escape-html.js';
 import { drawSweep } from '../picture/draw-sweep.js';
-import { drawTrace } from '../picture/draw-trace.js';
 import { loadCurvePicture } from '../picture/load-curve-picture.js';
+import { monitorTracePicture } from '../picture/monitor-trace-picture.js';
 import type { Block, FormLine, Section, Sheet } from '../sheet/sheet.js';
 import { styleOf } from './style.js';
 import { tableHtml } from './table-html.js';
@@ -81,7 +81,9 @@ function blockHtml(block: Block, section: Section, anchors: ReadonlySet<string>)
       return `<div class="pictures">${block.pictures.map((picture) => `<figure>${drawSweep(picture)}</figure>`).join('\n')}</div>`;
     case 'traces': {
       const start = `${section.id}-${section.blocks.indexOf(block)}`;
-      const figures = block.pictures.map((picture, i) => `<figure>${drawTrace(picture, `${start}-${i + 1}`)}</figure>`);
+      const figures = block.pictures.map(
+        (picture, i) => `<figure>${monitorTracePicture(picture, { id: `${start}-${i + 1}` })}</figure>`,
+      );
       return `<div class="traces" role="group" aria-label="Pictures of traces" tabindex="0">${figures.join('\n')}</div>`;
     }
     case 'working':

@@ -2,6 +2,7 @@ import { escapeHtml } from '../escape/escape-html.js';
 import { plainText } from '../escape/plain-text.js';
 import { valueText } from '../numbers/value-text.js';
 import { linearTicks } from './linear-ticks.js';
+import type { PictureOptions } from './load-curve-picture.js';
 import { ink } from './palette.js';
 import { element, textElement } from './svg.js';
 import { thinned } from './thinned.js';
@@ -25,10 +26,27 @@ const soft = { style: `fill:${ink('soft')}` };
  * it, when an alarm had to stand and when it was noted. Hatching, filling and words tell these apart, not colour alone.
  *
  * @param picture What to show
- * @param id Start of the identifiers inside the picture: two pictures on one page need different ones
+ * @param options Start of the identifiers inside the picture; `trace` unless stated
  * @returns One `svg` element without script or external reference
+ * @example
+ * ```ts
+ * import { monitorTracePicture } from 'esu-limits/report';
+ * const svg = monitorTracePicture({
+ *   title: 'Contact lost',
+ *   description: 'An alarm must stand from 12 s to 20 s; one was noted from 13 s to 20 s.',
+ *   time: [0, 10],
+ *   resistance: [60, 170],
+ *   end: 20,
+ *   thresholds: [{ label: 'upper limit', value: 150 }],
+ *   expected: [{ since: 10, from: 12, to: 20 }],
+ *   noted: [{ from: 13, to: 20 }],
+ *   late: [{ from: 12, to: 13, label: '1 s late' }],
+ * });
+ * svg.includes('1 s late'); // → true
+ * ```
  */
-export function drawTrace(picture: TracePicture, id: string): string {
+export function monitorTracePicture(picture: TracePicture, options: PictureOptions = {}): string {
+  const id = options.id ?? 'trace';
   const axes = axesOf(picture);
   const pattern = `${id}-hatch`;
   return element(
