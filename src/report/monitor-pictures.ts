@@ -16,7 +16,10 @@ import { tracePictures } from './picture/trace-pictures.js';
  * @returns One `svg` element each, sweeps first: no script, no external reference
  * @example
  * ```ts no-run needs a plan, its readings and findings: see examples/workshop
+ * import { assessReadings, type Plan, type Readings } from 'esu-limits/procedure';
  * import { monitorPictures } from 'esu-limits/report';
+ * declare const plan: Plan;
+ * declare const readings: Readings;
  * const [first] = monitorPictures(plan, readings, assessReadings(plan, readings));
  * ```
  */
