@@ -10,8 +10,6 @@ import { serveSite } from './serve.mjs';
 const mostScript = 200_000;
 const slowdown = 4;
 const runs = 5;
-/** Two seconds where an empty page takes 80 ms. */
-const mostTimes = 25;
 
 /** Measures and throws a StageFailure where a budget is exceeded; resolves with the figures in a sentence each. */
 export async function keepBudgets(folder, base, executablePath) {
@@ -20,13 +18,15 @@ export async function keepBudgets(folder, base, executablePath) {
   const browser = await playwright.launch({ executablePath, args: chromiumFlags });
   try {
     const script = await scriptOfFirstPage(browser, address);
+    // At most so many times an empty page: 13 is 2 s where that takes 150 ms. With the example, its plan is made too.
     const cases = {
       'an empty page': { url: empty.address, selector: 'p', times: [] },
-      'the worksheet, nothing typed yet': { url: `${address}worksheet/`, selector: '.ws-toolbar button', times: [] },
+      'the worksheet, nothing typed yet': { url: `${address}worksheet/`, selector: '.ws-toolbar button', most: 13, times: [] },
       'the worksheet with the example': {
         url: `${address}worksheet/`,
         selector: '.ws-point input',
         saved: exampleEntries(),
+        most: 22,
         times: [],
       },
     };
@@ -52,10 +52,10 @@ function report(script, cases) {
   lines.push(
     `usable with the processor ${slowdown} times slower, median of ${runs}: an empty page ${Math.round(least)} ms`,
   );
-  for (const [name, { times }] of others) {
+  for (const [name, { times, most }] of others) {
     const ratio = median(times) / least;
     lines.push(`${name}: ${Math.round(median(times))} ms, ${ratio.toFixed(1)} times an empty page`);
-    if (ratio > mostTimes) faults.push(`${name}: ${ratio.toFixed(1)} times an empty page, more than ${mostTimes}`);
+    if (ratio > most) faults.push(`${name}: ${ratio.toFixed(1)} times an empty page, more than ${most}`);
   }
   if (faults.length > 0) throw new StageFailure([...faults, ...lines].join('\n'));
   return lines;
