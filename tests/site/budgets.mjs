@@ -21,7 +21,12 @@ export async function keepBudgets(folder, base, executablePath) {
     // At most so many times an empty page: 13 is 2 s where that takes 150 ms. With the example, its plan is made too.
     const cases = {
       'an empty page': { url: empty.address, selector: 'p', times: [] },
-      'the worksheet, nothing typed yet': { url: `${address}worksheet/`, selector: '.ws-toolbar button', most: 13, times: [] },
+      'the worksheet, nothing typed yet': {
+        url: `${address}worksheet/`,
+        selector: '.ws-toolbar button',
+        most: 13,
+        times: [],
+      },
       'the worksheet with the example': {
         url: `${address}worksheet/`,
         selector: '.ws-point input',
