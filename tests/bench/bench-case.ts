@@ -23,6 +23,11 @@ export interface ComparisonCase {
   readonly goal: number;
   /** Largest relative difference of a value; 1e-12 unless stated. */
   readonly tolerance?: number;
+  /**
+   * Each timed run comes right after one of the same tool that is not timed: while the other tool works for seconds,
+   * an engine gives back its memory and forgets code.
+   */
+  readonly warmEach?: boolean;
   /** Rounds that count, an odd number: fewer where one takes seconds; 15 unless stated. */
   readonly rounds?: number;
   /** What the case needs and this machine lacks, with the way to get it. */

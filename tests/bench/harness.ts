@@ -23,6 +23,7 @@ async function runComparison(benchCase: ComparisonCase): Promise<BenchRow[]> {
   for (let round = -Math.min(warmUps, rounds); round < rounds; round++) {
     // Neither tool is always the one that runs on a warm or a cold cache.
     for (const i of round % 2 === 0 ? ([0, 1] as const) : ([1, 0] as const)) {
+      if (benchCase.warmEach) await timed(contenders[i]);
       const { seconds, sum } = await timed(contenders[i]);
       sums[i] ??= sum;
       if (sum !== sums[i]) throw new Error(`${benchCase.name}: ${contenders[i].tool} gives another sum when repeated`);

@@ -27,6 +27,7 @@ export const benchCase: BenchCase = {
   n,
   goal: 1 / 15,
   rounds: 7,
+  warmEach: true,
   // The quantile of SciPy 1.10 is good to some 1e-9 only.
   tolerance: 1e-8,
   missing: () => missingInPython('numpy', 'scipy', 'uncertainties'),
