@@ -24,10 +24,7 @@ export {
 } from './checks/index.js';
 export * from './circuit/index.js';
 export * from './curve/index.js';
-export * from './decision/index.js';
-export * from './uncertainty/index.js';
 export * from './units/index.js';
-export * from './waveform/index.js';
 // The catalogue, with a title and the meaning of each symbol, loads from `esu-limits/working`: a calculation has no need of it.
 export {
   type Caution,

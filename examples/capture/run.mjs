@@ -4,17 +4,11 @@
 // Such outputs burn and kill. Connect the probes with the output off, keep hands and other people away from the load and
 // the leads, and use probes that are rated for the peak voltage at this frequency. The maker's procedure comes first.
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
-import {
-  accessoryRating,
-  analyseCapture,
-  bandAround,
-  captureBudget,
-  decide,
-  expandedUncertainty,
-  peakRatings,
-  roundUncertainty,
-} from 'esu-limits';
+import { accessoryRating, bandAround, peakRatings } from 'esu-limits';
+import { decide } from 'esu-limits/decision';
 import { readCaptureCsv } from 'esu-limits/schema';
+import { captureBudget, expandedUncertainty, roundUncertainty } from 'esu-limits/uncertainty';
+import { analyseCapture } from 'esu-limits/waveform';
 
 const here = new URL('.', import.meta.url);
 

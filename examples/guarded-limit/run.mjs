@@ -1,6 +1,8 @@
 // From the accuracy statement of a meter to limits that allow for it. Everything here is invented.
-import { bandAround, convertBand, decide, expandedUncertainty, explainAcceptanceBand, readingBudget } from 'esu-limits';
+import { bandAround, convertBand } from 'esu-limits';
+import { decide, explainAcceptanceBand } from 'esu-limits/decision';
 import { budgetText } from 'esu-limits/report';
+import { expandedUncertainty, readingBudget } from 'esu-limits/uncertainty';
 
 // The sheet of the generator: 120 W at 500 ohm, within 20 % in power. The meter reads current.
 const load = 500;

@@ -23,7 +23,7 @@ import type { DecisionRule } from './rule.js';
  * is the stated one within 1e-12
  * @example
  * ```ts
- * import { acceptanceBand } from 'esu-limits';
+ * import { acceptanceBand } from 'esu-limits/decision';
  * const tolerance = { lower: 240, upper: 360 };
  * const uncertainty = { expandedUncertainty: 12, coverageFactor: 2 };
  * acceptanceBand(tolerance, { kind: 'guarded-acceptance', ratio: 1 }, uncertainty); // → { "lower": 252, "upper": 348 }

@@ -24,7 +24,7 @@ export interface Capability {
  * @source NIST/SEMATECH e-Handbook of Statistical Methods, 6.1.6
  * @example
  * ```ts
- * import { capability } from 'esu-limits';
+ * import { capability } from 'esu-limits/decision';
  * const { cp, cpk } = capability({ lower: 8, upper: 20 }, 16, 2);
  * cp; // → 1
  * cpk.toFixed(4); // → "0.6667"

@@ -43,7 +43,7 @@ export interface ConformanceOptions {
  * out it is what rounding the distance to a limit makes of it
  * @example
  * ```ts
- * import { conformanceProbability } from 'esu-limits';
+ * import { conformanceProbability } from 'esu-limits/decision';
  * const { conforming, nonconforming } = conformanceProbability({ lower: 0.358, upper: 0.438 }, 0.362, 0.004);
  * conforming.toFixed(4); // → "0.8413"
  * nonconforming.toFixed(4); // → "0.1587"

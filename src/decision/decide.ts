@@ -62,7 +62,7 @@ export interface Decision {
  * @source JCGM 106:2012, clauses 7 to 9; ILAC-G8:09/2019, 4.2
  * @example
  * ```ts
- * import { decide } from 'esu-limits';
+ * import { decide } from 'esu-limits/decision';
  * const band = { lower: 240, upper: 360 };
  * const simple = { kind: 'simple-acceptance' } as const;
  * const guarded = { kind: 'guarded-acceptance', ratio: 1 } as const;

@@ -26,7 +26,7 @@ export interface DecisionLimits {
  * @source ILAC-G8:09/2019, 4.2
  * @example
  * ```ts
- * import { decisionWord } from 'esu-limits';
+ * import { decisionWord } from 'esu-limits/decision';
  * const tolerance = { lower: 240, upper: 360 };
  * decisionWord(352, { tolerance, acceptance: { lower: 252, upper: 348 } }); // → "reject"
  * decisionWord(352, { tolerance, acceptance: tolerance }); // → "accept"

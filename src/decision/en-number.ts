@@ -35,7 +35,7 @@ export interface EnNumber {
  * @source ISO 13528 and ISO/IEC 17043: E_n = (x − X)/√(U_x² + U_X²), |E_n| ≤ 1
  * @example
  * ```ts
- * import { enNumber } from 'esu-limits';
+ * import { enNumber } from 'esu-limits/decision';
  * const display = { value: 122, expandedUncertainty: 4 };
  * const instrument = { reference: 117, referenceExpandedUncertainty: 3 };
  * const { score, verdict } = enNumber({ ...display, ...instrument });

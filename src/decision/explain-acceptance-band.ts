@@ -45,7 +45,7 @@ export interface AcceptanceLimits {
  * @source JCGM 106:2012, clause 8; ILAC-G8:09/2019, 4.2
  * @example
  * ```ts
- * import { explainAcceptanceBand } from 'esu-limits';
+ * import { explainAcceptanceBand } from 'esu-limits/decision';
  * const rule = { kind: 'guarded-acceptance', ratio: 1 } as const;
  * const { acceptance, working } = explainAcceptanceBand({ upper: 360 }, rule, { expandedUncertainty: 12, coverageFactor: 2 });
  * acceptance; // → { "upper": 348 }

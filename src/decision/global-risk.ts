@@ -47,7 +47,7 @@ export interface GlobalRisk {
  * the uncertainty to the spread of the prior from 1e-9 to 1e3
  * @example
  * ```ts
- * import { globalRisk } from 'esu-limits';
+ * import { globalRisk } from 'esu-limits/decision';
  * const prior = { kind: 'normal', mean: 300, standardDeviation: 20 } as const;
  * const band = { lower: 240, upper: 360 };
  * const risk = globalRisk({ band, acceptance: band, prior, standardUncertainty: 5 });

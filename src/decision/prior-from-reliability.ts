@@ -29,7 +29,7 @@ export interface ReliabilityOptions {
  * @source Definition
  * @example
  * ```ts
- * import { priorFromReliability } from 'esu-limits';
+ * import { priorFromReliability } from 'esu-limits/decision';
  * const prior = priorFromReliability({ lower: 240, upper: 360 }, 0.9);
  * prior.mean; // → 300
  * prior.standardDeviation.toFixed(2); // → "36.48"

@@ -23,7 +23,7 @@ export interface UncertaintyRatioOptions {
  * @source ANSI/NCSL Z540.3-2006, 3.11, from memory: check your copy
  * @example
  * ```ts
- * import { testUncertaintyRatio } from 'esu-limits';
+ * import { testUncertaintyRatio } from 'esu-limits/decision';
  * testUncertaintyRatio({ lower: 240, upper: 360 }, 15); // → 4
  * testUncertaintyRatio({ upper: 6 }, 0.5, { nominal: 4 }); // → 4
  * ```

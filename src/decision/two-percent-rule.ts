@@ -41,7 +41,7 @@ export interface TwoPercentAnswer {
  * @source ANSI/NCSL Z540.3-2006, 5.3 b), from memory: check your copy
  * @example
  * ```ts
- * import { twoPercentRule } from 'esu-limits';
+ * import { twoPercentRule } from 'esu-limits/decision';
  * const band = { lower: 240, upper: 360 };
  * twoPercentRule({ band, standardUncertainty: 7.5 }).holds; // → false
  * twoPercentRule({ band, acceptance: { lower: 241, upper: 359 }, standardUncertainty: 7.5 }).holds; // → true

@@ -32,7 +32,7 @@ export interface UncertaintyRatioGuardBand {
  * @source M. Dobbert (2008) for `managed-risk`; the others as collected in public uncertainty calculators
  * @example
  * ```ts
- * import { uncertaintyRatioGuardBand } from 'esu-limits';
+ * import { uncertaintyRatioGuardBand } from 'esu-limits/decision';
  * uncertaintyRatioGuardBand(2.5, 'managed-risk').multiplier.toFixed(9); // → "0.214535914"
  * uncertaintyRatioGuardBand(2.5, 'whole-below-four').acceptanceFraction; // → 0.6
  * ```

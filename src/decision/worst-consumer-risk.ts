@@ -40,7 +40,7 @@ export interface WorstRisk {
  * @source JCGM 106:2012, clause 9, for the risk
  * @example
  * ```ts
- * import { worstConsumerRisk } from 'esu-limits';
+ * import { worstConsumerRisk } from 'esu-limits/decision';
  * // A test uncertainty ratio of 4, no guard band: 2.24 % at worst.
  * const worst = worstConsumerRisk({ band: { lower: 240, upper: 360 }, standardUncertainty: 7.5 });
  * worst.consumerRisk.toFixed(4); // → "0.0224"

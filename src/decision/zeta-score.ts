@@ -34,7 +34,7 @@ export interface ZetaScore {
  * @source ISO 13528: ζ = (x − X)/√(u_x² + u_X²); satisfactory up to 2, action from 3 on
  * @example
  * ```ts
- * import { zetaScore } from 'esu-limits';
+ * import { zetaScore } from 'esu-limits/decision';
  * const display = { value: 122, standardUncertainty: 2 };
  * const instrument = { reference: 117, referenceStandardUncertainty: 1.5 };
  * const { score, verdict } = zetaScore({ ...display, ...instrument });

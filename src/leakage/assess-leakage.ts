@@ -69,7 +69,7 @@ export interface LeakageFinding {
  * @accuracy Within 6 units in the last place
  * @example
  * ```ts
- * import { decide } from 'esu-limits';
+ * import { decide } from 'esu-limits/decision';
  * import { assessLeakage } from 'esu-limits/leakage';
  * const finding = assessLeakage({
  *   arrangement: 'isolated',

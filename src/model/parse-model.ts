@@ -48,7 +48,7 @@ import { symbolTex } from './tex/symbol-tex.js';
  * ```
  * @example
  * ```ts
- * import { normalInput, propagate } from 'esu-limits';
+ * import { normalInput, propagate } from 'esu-limits/uncertainty';
  * import { parseModel } from 'esu-limits/model';
  * const inputs = {
  *   I: normalInput({ value: 0.5, standardUncertainty: 0.01 }),

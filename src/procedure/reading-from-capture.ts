@@ -27,7 +27,7 @@ export interface CapturedReading {
  * @source Definition
  * @example
  * ```ts
- * import { analyseCapture } from 'esu-limits';
+ * import { analyseCapture } from 'esu-limits/waveform';
  * import { readingFromCapture } from 'esu-limits/procedure';
  * const current = Float64Array.from({ length: 5000 }, (_, k) => 0.6 * Math.sin(2 * Math.PI * 0.0201 * k));
  * const analysis = analyseCapture({ current, sampleInterval: 40e-9 });

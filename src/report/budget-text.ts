@@ -15,7 +15,7 @@ import { wrapText } from './text/wrap-text.js';
  * @source JCGM 100:2008, 7.2.7
  * @example
  * ```ts
- * import { readingBudget } from 'esu-limits';
+ * import { readingBudget } from 'esu-limits/uncertainty';
  * import { budgetText } from 'esu-limits/report';
  * const range = { maximum: 1, resolution: 0.001 };
  * const budget = readingBudget({ reads: 'current', reading: 0.5, range, accuracy: { ofReading: 0.01 }, load: { resistance: 500 }, slope: 0 });

@@ -34,7 +34,7 @@ export interface ExpandedUncertainty {
  * @accuracy k to within 1e-14 relative
  * @example
  * ```ts
- * import { expandedUncertainty } from 'esu-limits';
+ * import { expandedUncertainty } from 'esu-limits/uncertainty';
  * expandedUncertainty({ standardUncertainty: 1, degreesOfFreedom: 19 }).coverageFactor.toFixed(12); // → "2.093024054408"
  * expandedUncertainty({ standardUncertainty: 1 }).coverageFactor.toFixed(12); // → "1.959963984540"
  * ```

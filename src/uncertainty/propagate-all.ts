@@ -24,7 +24,7 @@ export interface PropagatedTogether {
  * @source JCGM 100:2008, F.1.2.3 and H.2
  * @example
  * ```ts
- * import { normalInput, propagateAll } from 'esu-limits';
+ * import { normalInput, propagateAll } from 'esu-limits/uncertainty';
  * const inputs = { a: normalInput({ value: 1, standardUncertainty: 1 }), b: normalInput({ value: 2, standardUncertainty: 1 }) };
  * const both = propagateAll({ sum: (x) => x.a + x.b, difference: (x) => x.a - x.b }, inputs);
  * both.correlations[0]?.coefficient.toFixed(6); // → "0.000000"

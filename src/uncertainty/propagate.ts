@@ -67,7 +67,7 @@ export interface Propagated {
  * @accuracy Sensitivities exact to rounding in forward mode; by differences typically to 1e-9
  * @example
  * ```ts
- * import { normalInput, propagate, rectangularInput } from 'esu-limits';
+ * import { normalInput, propagate, rectangularInput } from 'esu-limits/uncertainty';
  * const inputs = {
  *   I: normalInput({ value: 0.5, standardUncertainty: 0.004 }),
  *   R: rectangularInput({ value: 400, halfWidth: 4 }),

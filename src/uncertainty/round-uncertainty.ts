@@ -20,7 +20,7 @@ export interface RoundedResult {
  * @source JCGM 100:2008, 7.2.6; the 5 % rule is that of EA-4/02
  * @example
  * ```ts
- * import { roundUncertainty } from 'esu-limits';
+ * import { roundUncertainty } from 'esu-limits/uncertainty';
  * roundUncertainty(100.02147, 0.000787); // → { "value": 100.02147, "uncertainty": 0.00079, "decimals": 5 }
  * roundUncertainty(10.0583, 0.0345, 1); // → { "value": 10.06, "uncertainty": 0.04, "decimals": 2 }
  * ```

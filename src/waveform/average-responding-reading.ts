@@ -13,7 +13,7 @@ export const averageRespondingScale: number = Math.PI / (2 * Math.SQRT2);
  * @accuracy Two roundings: within 1 unit in the last place
  * @example
  * ```ts
- * import { averageRespondingReading } from 'esu-limits';
+ * import { averageRespondingReading } from 'esu-limits/waveform';
  * averageRespondingReading(100); // → 111.07207345395915
  * ```
  */

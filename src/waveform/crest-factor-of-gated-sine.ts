@@ -11,7 +11,7 @@ import { requireDutyCycle } from './require-duty-cycle.js';
  * @accuracy Two roundings: within 1 unit in the last place
  * @example
  * ```ts
- * import { crestFactorOfGatedSine } from 'esu-limits';
+ * import { crestFactorOfGatedSine } from 'esu-limits/waveform';
  * crestFactorOfGatedSine(0.5); // → 2
  * crestFactorOfGatedSine(0.06); // → 5.773502691896258
  * ```

@@ -71,7 +71,7 @@ const negligibleRemainder = 0.001;
  * @accuracy Within 1e-13 (relative), measured against 40 digits
  * @example
  * ```ts
- * import { dampedSine } from 'esu-limits';
+ * import { dampedSine } from 'esu-limits/waveform';
  * const burst = dampedSine({ frequency: 500e3, timeConstant: 2e-6, repetitionRate: 30e3 });
  * [burst.rms, burst.peak, burst.crestFactor].map((value) => value.toFixed(6)); // → ["0.120952", "0.788685", "6.520638"]
  * ```

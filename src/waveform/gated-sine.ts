@@ -42,7 +42,7 @@ const smallestGate = 0.02 * Math.PI;
  * @accuracy Within 1e-15 (relative), measured against 40 digits for periods of up to 10⁴ cycles
  * @example
  * ```ts
- * import { gatedSine } from 'esu-limits';
+ * import { gatedSine } from 'esu-limits/waveform';
  * gatedSine({ dutyCycle: 0.06 }).crestFactor; // → 5.773502691896257
  * // A gate of three eighths of a cycle, from the zero on, covers more of the crest than whole half-cycles would:
  * gatedSine({ dutyCycle: 0.375, frequency: 500e3, repetitionRate: 500e3 }).rms.toFixed(6); // → "0.476748"

@@ -18,7 +18,7 @@ import { requireWaveformQuantity } from './waveform-scale.js';
  * @accuracy Peak and average within 1e-10 (relative); rms within 1e-14
  * @example
  * ```ts
- * import { harmonicSum } from 'esu-limits';
+ * import { harmonicSum } from 'esu-limits/waveform';
  * const wave = { fundamental: 400e3, harmonics: [{ order: 1, peak: 100 }, { order: 3, peak: 20 }] };
  * harmonicSum(wave).rms; // → 72.11102550927978
  * harmonicSum(wave).peak.toFixed(6); // → "87.092969"

@@ -22,7 +22,7 @@ export interface PulseTrain extends WaveformScale, BurstLoad {
  * @accuracy Within 2 units in the last place
  * @example
  * ```ts
- * import { pulseTrain } from 'esu-limits';
+ * import { pulseTrain } from 'esu-limits/waveform';
  * pulseTrain({ dutyCycle: 0.25 }).crestFactor; // → 2
  * pulseTrain({ dutyCycle: 0.25, peak: 100, repetitionRate: 1000, load: 50 }).burstEnergy; // → 0.05
  * ```

@@ -14,7 +14,7 @@ import { requireWaveformQuantity, type WaveformScale } from './waveform-scale.js
  * @accuracy Within 2 units in the last place
  * @example
  * ```ts
- * import { sineWave } from 'esu-limits';
+ * import { sineWave } from 'esu-limits/waveform';
  * sineWave().crestFactor; // → 1.4142135623730951
  * sineWave({ peak: 400 }).rms; // → 282.84271247461896
  * ```

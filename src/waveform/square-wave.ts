@@ -12,7 +12,7 @@ import { requireWaveformQuantity, type WaveformScale } from './waveform-scale.js
  * @accuracy Exact; the reading factor within 1 unit in the last place
  * @example
  * ```ts
- * import { squareWave } from 'esu-limits';
+ * import { squareWave } from 'esu-limits/waveform';
  * squareWave({ peak: 5 }).rms; // → 5
  * squareWave().averageRespondingFactor; // → 1.1107207345395915
  * ```

@@ -14,7 +14,7 @@ import { requireWaveformQuantity, type WaveformScale } from './waveform-scale.js
  * @accuracy Within 2 units in the last place
  * @example
  * ```ts
- * import { triangleWave } from 'esu-limits';
+ * import { triangleWave } from 'esu-limits/waveform';
  * triangleWave({ peak: 2 }).averageRectified; // → 1
  * triangleWave().formFactor; // → 1.1547005383792517
  * ```

@@ -52,7 +52,8 @@ export interface CaptureBudget {
  * times are bounds, met where the course jumps from sample to sample
  * @example
  * ```ts
- * import { analyseCapture, captureBudget } from 'esu-limits';
+ * import { captureBudget } from 'esu-limits/uncertainty';
+ * import { analyseCapture } from 'esu-limits/waveform';
  * const voltage = Float64Array.from({ length: 5000 }, (_, k) => 300 * Math.sin(2 * Math.PI * 0.0201 * k));
  * const current = voltage.map((value) => value / 500);
  * const sampleInterval = 40e-9;

@@ -12,7 +12,7 @@ import type { LimitStatement } from './limit-statement.js';
  * @source JCGM 101:2008, 6.4.6
  * @example
  * ```ts
- * import { arcsineInput } from 'esu-limits';
+ * import { arcsineInput } from 'esu-limits/uncertainty';
  * arcsineInput({ value: 500, halfWidth: 6 }).standardUncertainty; // → 4.242640687119285
  * ```
  */

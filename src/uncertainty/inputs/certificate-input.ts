@@ -24,7 +24,7 @@ export interface CertificateStatement {
  * @source JCGM 100:2008, 4.3.3 and 4.3.4
  * @example
  * ```ts
- * import { certificateInput } from 'esu-limits';
+ * import { certificateInput } from 'esu-limits/uncertainty';
  * certificateInput({ value: 10, expandedUncertainty: 0.02, coverage: { factor: 2 } }).standardUncertainty; // → 0.01
  * ```
  */

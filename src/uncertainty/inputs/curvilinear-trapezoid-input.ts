@@ -12,7 +12,7 @@ import type { LimitStatement } from './limit-statement.js';
  * @source JCGM 101:2008, 6.4.3
  * @example
  * ```ts
- * import { curvilinearTrapezoidInput } from 'esu-limits';
+ * import { curvilinearTrapezoidInput } from 'esu-limits/uncertainty';
  * curvilinearTrapezoidInput({ value: 0, halfWidth: 3, inexactness: 0 }).standardUncertainty; // → 1.7320508075688772
  * ```
  */

@@ -21,7 +21,7 @@ export interface NormalStatement {
  * @source JCGM 101:2008, 6.4.7
  * @example
  * ```ts
- * import { normalInput } from 'esu-limits';
+ * import { normalInput } from 'esu-limits/uncertainty';
  * normalInput({ value: 500, standardUncertainty: 2 }).standardUncertainty; // → 2
  * ```
  */

@@ -12,7 +12,7 @@ import type { LimitStatement } from './limit-statement.js';
  * @source JCGM 101:2008, 6.4.2
  * @example
  * ```ts
- * import { rectangularInput } from 'esu-limits';
+ * import { rectangularInput } from 'esu-limits/uncertainty';
  * rectangularInput({ value: 500, halfWidth: 6 }).standardUncertainty; // → 3.464101615137755
  * ```
  */

@@ -13,7 +13,7 @@ import { type InputNaming, inputOf, type UncertainInput } from '../uncertain-inp
  * @source JCGM 100:2008, 4.2; JCGM 101:2008, 6.4.9
  * @example
  * ```ts
- * import { repeatedReadingsInput } from 'esu-limits';
+ * import { repeatedReadingsInput } from 'esu-limits/uncertainty';
  * repeatedReadingsInput([5.007, 4.994, 5.005, 4.99, 4.999]).value; // → 4.999
  * ```
  */

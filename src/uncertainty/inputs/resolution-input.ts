@@ -11,7 +11,7 @@ import { type InputNaming, inputOf, type UncertainInput } from '../uncertain-inp
  * @source JCGM 100:2008, F.2.2.1
  * @example
  * ```ts
- * import { resolutionInput } from 'esu-limits';
+ * import { resolutionInput } from 'esu-limits/uncertainty';
  * resolutionInput({ value: 0.75, resolution: 0.012 }).standardUncertainty; // → 0.0034641016151377548
  * ```
  */

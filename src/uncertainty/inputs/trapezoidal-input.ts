@@ -12,7 +12,7 @@ import type { LimitStatement } from './limit-statement.js';
  * @source JCGM 101:2008, 6.4.4
  * @example
  * ```ts
- * import { trapezoidalInput } from 'esu-limits';
+ * import { trapezoidalInput } from 'esu-limits/uncertainty';
  * trapezoidalInput({ value: 0, halfWidth: 6, shape: 0.5 }).standardUncertainty; // → 2.7386127875258306
  * ```
  */

@@ -12,7 +12,7 @@ import type { LimitStatement } from './limit-statement.js';
  * @source JCGM 101:2008, 6.4.5
  * @example
  * ```ts
- * import { triangularInput } from 'esu-limits';
+ * import { triangularInput } from 'esu-limits/uncertainty';
  * triangularInput({ value: 500, halfWidth: 6 }).standardUncertainty; // → 2.4494897427831783
  * ```
  */

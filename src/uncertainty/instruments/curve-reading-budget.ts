@@ -27,7 +27,7 @@ export interface CurveReadingInput {
  * @source JCGM 100:2008, 4.3.7; an error of load moves the power by slope · P / R
  * @example
  * ```ts
- * import { curveReadingBudget } from 'esu-limits';
+ * import { curveReadingBudget } from 'esu-limits/uncertainty';
  * const read = { power: 100, slope: -1, loadDigitising: 0.01, powerDigitising: 0.01, alternatives: [102] };
  * curveReadingBudget(read).standardUncertainty.toFixed(4); // → "1.4142"
  * ```

@@ -34,7 +34,8 @@ export interface CurvePlace {
  * @source JCGM 100:2008, 5.1.3: a sensitivity found by varying an input
  * @example
  * ```ts
- * import { curveReading, curveReadingBudget, loadCurve } from 'esu-limits';
+ * import { loadCurve } from 'esu-limits';
+ * import { curveReading, curveReadingBudget } from 'esu-limits/uncertainty';
  * const points = [{ load: 100, power: 100 }, { load: 200, power: 200 }, { load: 400, power: 100 }];
  * const curve = loadCurve(points);
  * const others = [loadCurve(points, { interpolation: 'linear' })];

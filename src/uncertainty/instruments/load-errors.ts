@@ -29,7 +29,7 @@ export interface LoadStatement {
  * @source JCGM 100:2008, 4.3; the resistance rises linearly with temperature
  * @example
  * ```ts
- * import { loadErrors } from 'esu-limits';
+ * import { loadErrors } from 'esu-limits/uncertainty';
  * loadErrors({ resistance: 500, tolerance: 0.01 })['load']?.standardUncertainty.toFixed(6); // → "0.005774"
  * ```
  */

@@ -27,7 +27,7 @@ export type PowerMeasurement =
  * @source JCGM 100:2008, 5.1; P = I²R, P = V²/R, P = V·I
  * @example
  * ```ts
- * import { powerBudget } from 'esu-limits';
+ * import { powerBudget } from 'esu-limits/uncertainty';
  * const current = { reading: 0.5, range: { maximum: 1, resolution: 0.001 }, accuracy: { ofReading: 0.01 } };
  * const { value, standardUncertainty } = powerBudget({ by: 'current', current, load: { resistance: 400, tolerance: 0.01 } });
  * value; // → 100

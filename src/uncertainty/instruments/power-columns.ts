@@ -48,7 +48,7 @@ export interface PowerColumns {
  * @accuracy 1e-15 relative, but for the rounding of the inputs
  * @example
  * ```ts
- * import { powerColumns } from 'esu-limits';
+ * import { powerColumns } from 'esu-limits/uncertainty';
  * const current = { value: Float64Array.of(0.5, 1), standardUncertainty: Float64Array.of(0.005, 0.01), degreesOfFreedom: 9 };
  * const load = { value: Float64Array.of(400, 100), standardUncertainty: Float64Array.of(0, 1) };
  * const { value, standardUncertainty, degreesOfFreedom } = powerColumns({ current, load });

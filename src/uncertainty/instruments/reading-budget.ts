@@ -46,7 +46,7 @@ export interface ReadingBudget extends Propagated {
  * @source JCGM 100:2008, 5.1; the exponents follow from I = √(P/R) and V = √(P·R)
  * @example
  * ```ts
- * import { readingBudget } from 'esu-limits';
+ * import { readingBudget } from 'esu-limits/uncertainty';
  * const base = { reads: 'current', reading: 0.5, range: { maximum: 1, resolution: 0.001 }, accuracy: { ofReading: 0.01 } } as const;
  * const load = { resistance: 500, tolerance: 0.02 };
  * readingBudget({ ...base, load, slope: 0 }).standardUncertainty.toFixed(5); // → "0.00409"

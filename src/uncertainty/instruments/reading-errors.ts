@@ -19,7 +19,7 @@ export type ReadingErrors = Readonly<Record<string, UncertainInput>>;
  * @source JCGM 100:2008, 4.3.7 and F.2.2.1
  * @example
  * ```ts
- * import { readingErrors } from 'esu-limits';
+ * import { readingErrors } from 'esu-limits/uncertainty';
  * const conditions = { reading: 0.5, range: { maximum: 1, resolution: 0.001 } };
  * const errors = readingErrors({ ofReading: 0.01, ofRange: 0.005 }, conditions, 'A');
  * errors.accuracy.standardUncertainty.toFixed(6); // → "0.005774"

@@ -54,7 +54,7 @@ export interface AdaptiveResult extends MonteCarloResult {
  * @source JCGM 101:2008, 7.9
  * @example
  * ```ts
- * import { adaptiveMonteCarlo, rectangularInput } from 'esu-limits';
+ * import { adaptiveMonteCarlo, rectangularInput } from 'esu-limits/uncertainty';
  * const run = adaptiveMonteCarlo((x) => x.a, { a: rectangularInput({ value: 0, halfWidth: 1 }) }, { seed: 7, digits: 1 });
  * run.settled; // → true
  * ```

@@ -54,7 +54,7 @@ export const blockLength = 8192;
  * @accuracy The standard deviation of the value is u/√trials
  * @example
  * ```ts
- * import { monteCarlo, normalInput } from 'esu-limits';
+ * import { monteCarlo, normalInput } from 'esu-limits/uncertainty';
  * const inputs = { a: normalInput({ value: 10, standardUncertainty: 3 }), b: normalInput({ value: 20, standardUncertainty: 4 }) };
  * const sum = monteCarlo((x) => x.a + x.b, inputs, { seed: 1, trials: 100000 });
  * sum.standardUncertainty.toFixed(1); // → "5.0"

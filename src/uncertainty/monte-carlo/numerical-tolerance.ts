@@ -11,7 +11,7 @@ import { requireInteger, requirePositive } from '../../checks/index.js';
  * @source JCGM 101:2008, 7.9.2
  * @example
  * ```ts
- * import { numericalTolerance } from 'esu-limits';
+ * import { numericalTolerance } from 'esu-limits/uncertainty';
  * numericalTolerance(0.00035, 2); // → 0.000005
  * numericalTolerance(2, 1); // → 0.5
  * ```

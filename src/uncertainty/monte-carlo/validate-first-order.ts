@@ -37,7 +37,7 @@ export interface Validation {
  * @source JCGM 101:2008, clause 8
  * @example
  * ```ts
- * import { validateFirstOrder } from 'esu-limits';
+ * import { validateFirstOrder } from 'esu-limits/uncertainty';
  * const interval = { lower: -17.0, upper: 17.0 };
  * validateFirstOrder({ value: 0, standardUncertainty: 10.1, expandedUncertainty: 19.9, interval }).valid; // → false
  * ```

@@ -32,7 +32,7 @@ import { type SummedCapture, sumRecord, sumWindow, type WindowSums } from './sum
  * memory that it takes does not grow with the capture
  * @example
  * ```ts
- * import { analyseCapture } from 'esu-limits';
+ * import { analyseCapture } from 'esu-limits/waveform';
  * const voltage = Float64Array.from({ length: 5000 }, (_, k) => 300 * Math.sin(2 * Math.PI * 0.0201 * k));
  * const current = voltage.map((value) => value / 500);
  * const { activePower = 0, carrierFrequency = 0 } = analyseCapture({ voltage, current, sampleInterval: 40e-9 });

@@ -39,7 +39,7 @@ export interface BandLimitedReading {
  * @accuracy Within 1e-13 (relative) for the listed harmonics
  * @example
  * ```ts
- * import { bandLimitedReading, squareWaveSpectrum } from 'esu-limits';
+ * import { bandLimitedReading, squareWaveSpectrum } from 'esu-limits/waveform';
  * const wave = squareWaveSpectrum({ frequency: 1e6 }, 999);
  * bandLimitedReading(wave, { upperCutoff: 2e6 }).readingFactor.toFixed(4); // → "0.8264"
  * ```

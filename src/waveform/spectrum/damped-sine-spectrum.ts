@@ -14,7 +14,7 @@ import type { Spectrum } from './spectrum.js';
  * @accuracy Within 1e-12 of the amplitude
  * @example
  * ```ts
- * import { dampedSineSpectrum } from 'esu-limits';
+ * import { dampedSineSpectrum } from 'esu-limits/waveform';
  * const wave = { frequency: 500e3, timeConstant: 2e-6, repetitionRate: 25e3 };
  * dampedSineSpectrum(wave, 60).harmonics[19]?.peak.toFixed(6); // → "0.049842"
  * ```

@@ -15,7 +15,7 @@ import type { Spectrum } from './spectrum.js';
  * @accuracy Within 1e-12 of the amplitude
  * @example
  * ```ts
- * import { gatedSineSpectrum } from 'esu-limits';
+ * import { gatedSineSpectrum } from 'esu-limits/waveform';
  * const wave = { dutyCycle: 0.5, frequency: 400e3, repetitionRate: 50e3 };
  * gatedSineSpectrum(wave, 8).harmonics[7]?.peak.toFixed(12); // → "0.500000000000"
  * ```

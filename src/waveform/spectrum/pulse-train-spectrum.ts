@@ -14,7 +14,7 @@ import type { Harmonic, Spectrum } from './spectrum.js';
  * @accuracy Within 1e-13 of the peak up to order 1000
  * @example
  * ```ts
- * import { pulseTrainSpectrum } from 'esu-limits';
+ * import { pulseTrainSpectrum } from 'esu-limits/waveform';
  * pulseTrainSpectrum({ dutyCycle: 0.25, repetitionRate: 30e3 }, 2).mean; // → 0.25
  * ```
  */

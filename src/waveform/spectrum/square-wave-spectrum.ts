@@ -21,7 +21,7 @@ export interface WaveAtFrequency {
  * @accuracy Within 2 units in the last place
  * @example
  * ```ts
- * import { squareWaveSpectrum } from 'esu-limits';
+ * import { squareWaveSpectrum } from 'esu-limits/waveform';
  * squareWaveSpectrum({ frequency: 400e3 }, 4).harmonics.map(({ order }) => order); // → [1, 3]
  * ```
  */

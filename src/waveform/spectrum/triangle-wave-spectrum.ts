@@ -14,7 +14,7 @@ import type { WaveAtFrequency } from './square-wave-spectrum.js';
  * @accuracy Within 2 units in the last place
  * @example
  * ```ts
- * import { triangleWaveSpectrum } from 'esu-limits';
+ * import { triangleWaveSpectrum } from 'esu-limits/waveform';
  * triangleWaveSpectrum({ frequency: 400e3 }, 3).harmonics[0]?.peak; // → 0.8105694691387022
  * ```
  */
