@@ -3,7 +3,7 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import type { BenchCase } from '../bench-case.js';
 
 const rounds = 15;
-const tries = 5;
+const tries = 9;
 const folder = '.cache/bench';
 
 /** Seconds that a Node process takes from its start to its end. */
