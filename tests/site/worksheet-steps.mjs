@@ -102,6 +102,22 @@ async function leadsToItsCode(page, link, expect) {
 }
 
 const steps = {
+  async 'a trace of the monitor is judged, drawn and kept'(page, expect, pictures) {
+    await loadExample(page);
+    await page.locator('[data-open]').setInputFiles('examples/workshop/monitor-trace.json');
+    await open(page, 'Pictures of the sweeps and traces');
+    const picture = page.locator('[data-monitor-pictures] svg');
+    const drawn = (await picture.last().textContent()) ?? '';
+    expect(drawn.includes('1.4 s late'), 'the picture does not say what is late');
+    expect((await finalOf(page)) === 'FAIL', `a late alarm gives ${await finalOf(page)}`);
+    if (pictures) await page.locator('[data-monitor-pictures]').screenshot({ path: `${pictures}/trace.png` });
+    await page.reload({ waitUntil: 'networkidle' });
+    const kept = await page.locator('#ws-traces').inputValue();
+    expect(kept.includes('Contact lost'), 'the trace is lost by a reload');
+    await replaceText(page, '#ws-traces', '[{"time": ["0 s"]}]');
+    const why = await page.locator('#ws-traces-faults').textContent();
+    expect(/monitorTraces\[0\]/.test(why ?? ''), `why a bad trace is refused: ${why}`);
+  },
   async 'readings are judged as they are typed'(page, expect) {
     await loadExample(page);
     expect((await finalOf(page)) === 'INCOMPLETE', 'without readings the whole is not incomplete');
