@@ -15,6 +15,7 @@ export type {
   NotebookWorking,
 } from './notebook-content.js';
 export { type NotebookData, type NotebookView, notebookView } from './notebook-view.js';
+export { marginText } from './numbers/percent-text.js';
 export type { BandPoint, CurvePicture, PictureReading } from './picture/curve-picture.js';
 export { curvePictures } from './picture/curve-pictures.js';
 export { loadCurvePicture, type PictureOptions } from './picture/load-curve-picture.js';

@@ -29,12 +29,7 @@ import {
   specificationForm,
   withRule,
 } from '../../docs/site/.vitepress/theme/worksheet/state/specification-form.js';
-import {
-  bandText,
-  faultSentence,
-  marginText,
-  shortText,
-} from '../../docs/site/.vitepress/theme/worksheet/state/texts.js';
+import { bandText, faultSentence, shortText } from '../../docs/site/.vitepress/theme/worksheet/state/texts.js';
 
 const example = (name: string): unknown => JSON.parse(readFileSync(`examples/workshop/${name}.json`, 'utf8'));
 const documents = [
@@ -184,19 +179,6 @@ describe('JSON that is typed', () => {
 });
 
 describe('texts', () => {
-  it('never rounds a margin onto the limit', () => {
-    expect([0, 0.004, 0.5, -0.9996, 0.9999, 1, 1.0001, -1.5].map(marginText)).toEqual([
-      '0 %',
-      '0 %',
-      '+50 %',
-      '−99 %',
-      '+99 %',
-      '+100 %',
-      '+101 %',
-      '−150 %',
-    ]);
-  });
-
   it('shows a value as it is, and rounds only what has more digits', () => {
     expect([100, 10, 0.6066300355, 1500].map((ohms) => shortText(ohms, 'ohm'))).toEqual([
       '100 Ω',

@@ -8,6 +8,13 @@ export function signedPercent(fraction: number): string {
 /**
  * A margin as a percentage of the tolerance used: `+62 %`. Digits are added where rounding would carry it
  * onto a limit: 99.96 % inside never prints as 100 %, nor does 100.04 % outside.
+ *
+ * @example
+ * ```ts
+ * import { marginText } from 'esu-limits/report';
+ * marginText(0.62); // → "+62 %"
+ * marginText(0.9996); // → "+99.96 %"
+ * ```
  */
 export function marginText(margin: number): string {
   if (Math.abs(margin) === 1) return signed(margin, 0);

@@ -32,15 +32,6 @@ export function limitsText({ limits, reads }: PlanPoint): string {
   return bandText(limits, quantityUnits[reads]);
 }
 
-/** A margin in percent of the way to the limit: 0 % is nominal, ±100 % is a limit. */
-export function marginText(margin: number): string {
-  const percent = margin * 100;
-  // Towards the limit that is near: 99.6 % is not 100 %, and 100.2 % is not 100 %.
-  const whole = Math.abs(percent) < 100 ? Math.trunc(percent) : Math.sign(percent) * Math.ceil(Math.abs(percent));
-  const sign = whole < 0 ? '−' : whole > 0 ? '+' : '';
-  return `${sign}${Math.abs(whole)} %`;
-}
-
 /** The verdict that is shown: a pass close to its limit has a mark of its own. */
 export function shownVerdict(finding: Pick<PointFinding, 'verdict' | 'reason'>): Verdict | 'close' {
   return finding.verdict === 'pass' && finding.reason === 'close-to-limit' ? 'close' : finding.verdict;
