@@ -1,11 +1,9 @@
 import {
-  averageRespondingReading,
   crestFactorOfGatedSine,
   type DampedSine,
   dampedSine,
   type GatedSine,
   gatedSine,
-  pulseTrain,
   sineWave,
   squareWave,
   triangleWave,
@@ -72,119 +70,7 @@ function table(id: string, name: string, figures: () => WaveformFigures, values:
   ];
 }
 
-/** What an instrument that responds to the average and is scaled for a sine reads, and by how much it is off. */
-const averageReading = ({ averageRectified }: WaveformFigures): number => averageRespondingReading(averageRectified);
-const averageError = ({ averageRespondingFactor }: WaveformFigures): number => 100 * (averageRespondingFactor - 1);
-const quarter = { dutyCycle: 0.25 };
-const hundredth = { dutyCycle: 0.01 };
-
 export const waveformChecks: readonly Check[] = [
-  // For the square wave the table prints an error of +11.0 %, which is that of its rounded reading, 1.11 V; it is 11.07 %.
-  ...rows(
-    'C. Kitchin, L. Counts: RMS to DC Conversion Application Guide, 2nd edition 1986, table of common waveforms; its values from memory',
-    'from memory',
-    [
-      // biome-ignore lint/suspicious/noApproximativeNumericConstant: the value as printed
-      ['rms-table-sine-crest', 'crest factor of a sine', 1.414, '1', 0.0005, () => sineWave().crestFactor],
-      // biome-ignore lint/suspicious/noApproximativeNumericConstant: the value as printed
-      ['rms-table-sine-rms', 'rms of a sine of 1 V peak', 0.707, 'V', 0.0005, () => sineWave().rms],
-      [
-        'rms-table-sine-reading',
-        'average-responding reading of a sine of 1 V peak',
-        // biome-ignore lint/suspicious/noApproximativeNumericConstant: the value as printed
-        0.707,
-        'V',
-        0.0005,
-        () => averageReading(sineWave()),
-      ],
-      ['rms-table-sine-error', 'average-responding error of a sine', 0, '%', 0.5, () => averageError(sineWave())],
-      ['rms-table-square-crest', 'crest factor of a square wave', 1, '1', 0.005, () => squareWave().crestFactor],
-      ['rms-table-square-rms', 'rms of a square wave of 1 V peak', 1, 'V', 0.005, () => squareWave().rms],
-      [
-        'rms-table-square-reading',
-        'average-responding reading of a square wave of 1 V peak',
-        1.11,
-        'V',
-        0.005,
-        () => averageReading(squareWave()),
-      ],
-      ['rms-table-triangle-crest', 'crest factor of a triangle', 1.73, '1', 0.005, () => triangleWave().crestFactor],
-      ['rms-table-triangle-rms', 'rms of a triangle of 1 V peak', 0.577, 'V', 0.0005, () => triangleWave().rms],
-      [
-        'rms-table-triangle-reading',
-        'average-responding reading of a triangle of 1 V peak',
-        0.555,
-        'V',
-        0.0005,
-        () => averageReading(triangleWave()),
-      ],
-      [
-        'rms-table-triangle-error',
-        'average-responding error of a triangle',
-        -3.8,
-        '%',
-        0.05,
-        () => averageError(triangleWave()),
-      ],
-      [
-        'rms-table-pulse-2-crest',
-        'crest factor of pulses of 25 % duty',
-        2,
-        '1',
-        0,
-        () => pulseTrain(quarter).crestFactor,
-      ],
-      ['rms-table-pulse-2-rms', 'rms of pulses of 25 % duty, 1 V peak', 0.5, 'V', 0.05, () => pulseTrain(quarter).rms],
-      [
-        'rms-table-pulse-2-reading',
-        'average-responding reading of pulses of 25 % duty, 1 V peak',
-        0.278,
-        'V',
-        0.0005,
-        () => averageReading(pulseTrain(quarter)),
-      ],
-      [
-        'rms-table-pulse-2-error',
-        'average-responding error of pulses of 25 % duty',
-        -44,
-        '%',
-        0.5,
-        () => averageError(pulseTrain(quarter)),
-      ],
-      [
-        'rms-table-pulse-10-crest',
-        'crest factor of pulses of 1 % duty',
-        10,
-        '1',
-        0.5,
-        () => pulseTrain(hundredth).crestFactor,
-      ],
-      [
-        'rms-table-pulse-10-rms',
-        'rms of pulses of 1 % duty, 1 V peak',
-        0.1,
-        'V',
-        0.05,
-        () => pulseTrain(hundredth).rms,
-      ],
-      [
-        'rms-table-pulse-10-reading',
-        'average-responding reading of pulses of 1 % duty, 1 V peak',
-        0.011,
-        'V',
-        0.0005,
-        () => averageReading(pulseTrain(hundredth)),
-      ],
-      [
-        'rms-table-pulse-10-error',
-        'average-responding error of pulses of 1 % duty',
-        -89,
-        '%',
-        0.5,
-        () => averageError(pulseTrain(hundredth)),
-      ],
-    ],
-  ),
   ...rows('Lessons in Electric Circuits II, Measurements of AC magnitude', 'published', [
     // biome-ignore lint/suspicious/noApproximativeNumericConstant: the value as printed
     ['wave-sine-rms', 'rms of a sine of peak 1', 0.707, '1', 0.0005, () => sineWave().rms],
