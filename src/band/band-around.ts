@@ -32,6 +32,11 @@ export function bandAround(nominal: number, tolerance: Tolerance): Band {
   if (absolute === undefined && floor === undefined && relative !== undefined && isPlain(nominal, relative)) {
     return { lower: nominal * (1 - relative), upper: nominal * (1 + relative) };
   }
+  return bandBySides(nominal, tolerance);
+}
+
+function bandBySides(nominal: number, tolerance: Tolerance): Band {
+  const { relative, floor } = tolerance;
   requireFinite(nominal, 'nominal');
   checkTolerance(tolerance);
   if (nominal < 0 && relative !== undefined) {

@@ -22,16 +22,26 @@ import { checkBand } from './check-band.js';
  */
 export function convertBand(band: Band, conversion: Conversion): Band {
   const { lower, upper } = checkQuantityBand(band);
-  // 0 stands in for an absent limit, so that a wrong conversion is an error even then.
-  const convertedLower = convertQuantity(lower ?? 0, conversion);
-  return bandOf(
-    lower === undefined ? undefined : convertedLower,
-    upper === undefined ? undefined : convertQuantity(upper, conversion),
-  );
+  if (lower === undefined || upper === undefined) return oneSided(lower, upper, conversion);
+  return { lower: convertQuantity(lower, conversion), upper: convertQuantity(upper, conversion) };
+}
+
+function oneSided(lower: number | undefined, upper: number | undefined, conversion: Conversion): Band {
+  // 0 stands in for two absent limits, so that a wrong conversion is an error even then.
+  const converted = convertQuantity(lower ?? upper ?? 0, conversion);
+  return bandOf(lower === undefined ? undefined : converted, upper === undefined ? undefined : converted);
 }
 
 /** A band of a quantity that cannot be negative, or an error. */
 export function checkQuantityBand(band: Band): Band {
+  const { lower, upper } = band;
+  // Comparisons let every good pair through, NaN and infinity fail them. The rest is looked at elsewhere, so that
+  // engines put this small function in its callers.
+  const areNumbers = typeof lower === 'number' && typeof upper === 'number';
+  return areNumbers && 0 <= lower && lower <= upper && upper < Number.POSITIVE_INFINITY ? band : checkEachLimit(band);
+}
+
+function checkEachLimit(band: Band): Band {
   const { lower, upper } = checkBand(band);
   if (lower !== undefined && lower < 0) fail('limit-negative', 'band.lower', lower, 'must be 0 or more');
   if (upper !== undefined && upper < 0) fail('limit-negative', 'band.upper', upper, 'must be 0 or more');

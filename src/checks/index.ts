@@ -4,6 +4,7 @@ export { type CalculationErrorCode, type CodeEntry, codeList } from './codes.js'
 export { nearName } from './near-name.js';
 export {
   fail,
+  isFullNumber,
   requireAscending,
   requireAtLeast,
   requireChoice,

@@ -27,10 +27,13 @@ export function requireFinite(value: number, path: string): number {
 
 /** A finite number above zero, or an error. */
 export function requirePositive(value: number, path: string): number {
-  // One comparison lets every good value through: NaN fails it, infinity fails the second.
-  if (typeof value === 'number' && value > 0 && value < Number.POSITIVE_INFINITY) return value;
-  requireFinite(value, path);
-  return fail('not-positive', path, value, 'must be greater than 0');
+  // Comparisons let every good value through: NaN fails the first, infinity the second. The fault is found elsewhere,
+  // so that engines put this small function in its callers.
+  return typeof value === 'number' && value > 0 && value < Number.POSITIVE_INFINITY ? value : notPositive(value, path);
+}
+
+function notPositive(value: number, path: string): never {
+  return fail('not-positive', path, requireFinite(value, path), 'must be greater than 0');
 }
 
 /** A finite number of zero or more, or an error. */
@@ -98,9 +101,14 @@ export function requireResult(value: number, path: string): number {
 /** The smallest number that still has all its digits. */
 const smallestFullNumber = 2.2250738585072014e-308;
 
-/** A result above zero that a number holds with all its digits, or an error: it neither overflows nor fades to 0. */
+/** Whether a value is above zero and a number that holds all its digits: it neither overflowed nor faded to 0. */
+export function isFullNumber(value: number): boolean {
+  return value >= smallestFullNumber && value < Number.POSITIVE_INFINITY;
+}
+
+/** A result above zero that a number holds with all its digits, or an error. */
 export function requirePositiveResult(value: number, path: string): number {
-  return value >= smallestFullNumber && value < Number.POSITIVE_INFINITY ? value : failResult(value, path);
+  return isFullNumber(value) ? value : failResult(value, path);
 }
 
 function failResult(value: number, path: string): never {

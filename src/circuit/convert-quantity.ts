@@ -1,4 +1,4 @@
-import { requireNonNegative, requirePositive, requirePositiveResult } from '../checks/index.js';
+import { isFullNumber, requireNonNegative, requirePositive, requirePositiveResult } from '../checks/index.js';
 import { type Quantity, requireQuantity } from './quantity.js';
 import { rootOfProduct, rootOfRatio } from './roots.js';
 
@@ -28,18 +28,42 @@ export interface Conversion {
  * convertQuantity(0, { from: 'power', to: 'current', load: 500 }); // → 0
  * ```
  */
-export function convertQuantity(value: number, { from, to, load }: Conversion): number {
+export function convertQuantity(value: number, conversion: Conversion): number {
+  const result = converted(value, conversion);
+  // A good result proves its inputs good, so they are looked at only where it is not: one limit may be a call of
+  // millions, and a function this small becomes part of its callers.
+  return isFullNumber(result) ? result : unusual(value, conversion);
+}
+
+/** The arithmetic between two quantities; 0 where the conversion cannot be. */
+function converted(value: number, { from, to, load }: Conversion): number {
+  if (typeof value !== 'number' || typeof load !== 'number') return 0;
+  if (from === 'power') return fromPower(value, to, load);
+  if (from === 'current') return fromCurrent(value, to, load);
+  return from === 'voltage' ? fromVoltage(value, to, load) : 0;
+}
+
+function fromPower(power: number, to: Quantity, load: number): number {
+  if (to === 'current') return rootOfRatio(power, load);
+  return to === 'voltage' ? rootOfProduct(power, load) : 0;
+}
+
+function fromCurrent(current: number, to: Quantity, load: number): number {
+  if (to === 'power') return current > 0 ? current * load * current : 0;
+  return to === 'voltage' ? current * load : 0;
+}
+
+function fromVoltage(voltage: number, to: Quantity, load: number): number {
+  if (to === 'power') return voltage > 0 ? (voltage / load) * voltage : 0;
+  return to === 'current' ? voltage / load : 0;
+}
+
+/** A conversion from a quantity to itself, of 0, or with a fault. */
+function unusual(value: number, conversion: Conversion): number {
+  const { from, to, load } = conversion;
   requireNonNegative(value, 'value');
   requirePositive(load, 'load');
   requireQuantity(from, 'from');
   requireQuantity(to, 'to');
-  if (value === 0) return 0;
-  return from === to ? value : requirePositiveResult(converted(value, from, to, load), to);
-}
-
-/** The arithmetic of the six functions between two quantities, whose checks are not repeated here. */
-function converted(value: number, from: Quantity, to: Quantity, load: number): number {
-  if (from === 'power') return to === 'current' ? rootOfRatio(value, load) : rootOfProduct(value, load);
-  if (from === 'current') return to === 'power' ? value * load * value : value * load;
-  return to === 'power' ? (value / load) * value : value / load;
+  return value === 0 || from === to ? value : requirePositiveResult(converted(value, conversion), to);
 }

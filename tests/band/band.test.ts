@@ -126,6 +126,15 @@ describe('convertBand', () => {
     expect(faultOf(() => convertBand({ lower: 5 }, unknown))).toMatchObject({ code: 'unknown-choice', path: 'to' });
   });
 
+  it('refuses limits that are no numbers', () => {
+    for (const odd of [Number.NaN, Number.POSITIVE_INFINITY, '2', null, [2]] as unknown as number[]) {
+      expect(faultOf(() => convertBand({ lower: odd, upper: 5 }, toCurrent))).toMatchObject({ path: 'band.lower' });
+      expect(faultOf(() => convertBand({ lower: 1, upper: odd }, toCurrent))).toMatchObject({ path: 'band.upper' });
+      expect(faultOf(() => convertBand({ lower: odd }, toCurrent)).code).toBe('not-a-number');
+      expect(faultOf(() => convertBand({ upper: odd }, toCurrent)).code).toBe('not-a-number');
+    }
+  });
+
   it('checks the conversion even of a band without limits', () => {
     expect(faultOf(() => convertBand({}, { ...toCurrent, load: -5 }))).toMatchObject({ path: 'load' });
   });

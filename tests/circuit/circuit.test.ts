@@ -134,6 +134,26 @@ describe('convertQuantity', () => {
     expect(faultOf(() => convertQuantity(0, { ...conversion, load: -5 }))).toMatchObject({ path: 'load' });
   });
 
+  const words: readonly Quantity[] = ['power', 'current', 'voltage'];
+  const pairs = words.flatMap((from) => words.map((to) => ({ from, to, load: 500 })));
+
+  it.each(pairs)('refuses any other than a good number: $from to $to', (conversion) => {
+    const valueFault = (value: unknown) => faultOf(() => convertQuantity(value as number, conversion));
+    const loadFault = (load: unknown) => faultOf(() => convertQuantity(2, { ...conversion, load: load as number }));
+    for (const odd of [Number.NaN, Number.POSITIVE_INFINITY, '2', null, undefined, [2], true]) {
+      expect(valueFault(odd)).toMatchObject({ code: 'not-a-number', path: 'value' });
+      expect(loadFault(odd)).toMatchObject({ code: 'not-a-number', path: 'load' });
+    }
+    expect(valueFault(-2)).toMatchObject({ code: 'negative', path: 'value' });
+    for (const odd of [0, -0, -500]) expect(loadFault(odd)).toMatchObject({ code: 'not-positive', path: 'load' });
+    for (const odd of ['energy', 'valueOf', '', null]) {
+      expect(faultOf(() => convertQuantity(2, { ...conversion, to: odd as Quantity }))).toMatchObject({ path: 'to' });
+      expect(faultOf(() => convertQuantity(2, { ...conversion, from: odd as Quantity }))).toMatchObject({
+        path: 'from',
+      });
+    }
+  });
+
   it('explains itself with one step, or none where nothing is converted', () => {
     const { value, working } = explainConversion(
       96,
