@@ -2,7 +2,7 @@
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { assessReadings, makeRecord, planVerification } from 'esu-limits/procedure';
 import * as report from 'esu-limits/report';
-import { parseBench, parseReadings, parseSpecification, readReadingsCsv } from 'esu-limits/schema';
+import { parseBench, parseSpecification, readMonitorTraceCsv, readReadingsCsv } from 'esu-limits/schema';
 
 const here = new URL('.', import.meta.url);
 const read = (name) => readFileSync(new URL(name, here), 'utf8');
@@ -14,7 +14,8 @@ const plan = planVerification(specification, bench);
 
 // 2. The sheet of readings, and a trace of what the monitor did, become findings.
 const sheet = readReadingsCsv(read('readings.csv'), { by: 'Invented technician', date: '2026-11-20' });
-const readings = { ...sheet, monitorTraces: parseReadings(JSON.parse(read('monitor-trace.json'))).monitorTraces };
+const trace = readMonitorTraceCsv(read('monitor-trace.csv'), { name: 'Contact lost, broken lead, short circuit' });
+const readings = { ...sheet, monitorTraces: [trace] };
 const findings = assessReadings(plan, readings);
 
 // 3. Plan, readings and findings become a record that someone signs.

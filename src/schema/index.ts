@@ -1,10 +1,16 @@
 export type { CaptureColumn } from './csv/capture-heading.js';
+export { monitorTraceColumns } from './csv/monitor-trace-columns.js';
 export {
   type CaptureCsvOptions,
   type CaptureSamples,
   readCaptureCsv,
   safeReadCaptureCsv,
 } from './csv/read-capture-csv.js';
+export {
+  type MonitorTraceCsvOptions,
+  readMonitorTraceCsv,
+  safeReadMonitorTraceCsv,
+} from './csv/read-monitor-trace-csv.js';
 export { type ReadingsCsvOptions, readReadingsCsv, safeReadReadingsCsv } from './csv/read-readings-csv.js';
 export { informativeColumns, type ReadingsColumn, readingsColumns } from './csv/readings-columns.js';
 export type { Delimiter } from './csv/split-csv.js';

@@ -2,14 +2,14 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { assessReadings, planVerification } from '../../src/procedure/index.js';
 import { monitorPictures } from '../../src/report/index.js';
-import { parseBench, parseReadings, parseSpecification, readReadingsCsv } from '../../src/schema/index.js';
+import { parseBench, parseSpecification, readMonitorTraceCsv, readReadingsCsv } from '../../src/schema/index.js';
 
 const example = (name: string) => readFileSync(`examples/workshop/${name}`, 'utf8');
 const json = (name: string): unknown => JSON.parse(example(name));
 
 describe('pictures of the monitor', () => {
   const plan = planVerification(parseSpecification(json('specification.json')), parseBench(json('bench.json')));
-  const { monitorTraces = [] } = parseReadings(json('monitor-trace.json'));
+  const monitorTraces = [readMonitorTraceCsv(example('monitor-trace.csv'), { name: 'Contact lost' })];
   const readings = { ...readReadingsCsv(example('readings.csv')), monitorTraces };
   const findings = assessReadings(plan, readings);
   const pictures = monitorPictures(plan, readings, findings, { id: 'a' });

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import type { Plan } from 'esu-limits/procedure';
-import { parseReadings, parseRecord } from 'esu-limits/schema';
+import { parseReadings, parseRecord, readMonitorTraceCsv } from 'esu-limits/schema';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
@@ -18,6 +18,7 @@ import {
 import { type Entries, isEmpty, noEntries } from '../../docs/site/.vitepress/theme/worksheet/state/entries.js';
 import { change, startHistory, undo, undoable } from '../../docs/site/.vitepress/theme/worksheet/state/history.js';
 import { readCsvSheet } from '../../docs/site/.vitepress/theme/worksheet/state/import-csv.js';
+import { readTraceSheet } from '../../docs/site/.vitepress/theme/worksheet/state/import-trace.js';
 import { openDocument } from '../../docs/site/.vitepress/theme/worksheet/state/open-document.js';
 import { findingsOf, planOf, recordOf } from '../../docs/site/.vitepress/theme/worksheet/state/results.js';
 import { entriesFromSaved, savedText } from '../../docs/site/.vitepress/theme/worksheet/state/saved-entries.js';
@@ -254,18 +255,19 @@ describe('a sheet of readings', () => {
 });
 
 describe('traces of the monitor', () => {
-  const opened = openDocument(example('monitor-trace.json'), withExample, plan).entries as Entries;
+  const traceDocument = readFileSync('tests/schema/fixtures/monitor-trace.json', 'utf8');
+  const opened = openDocument(traceDocument, withExample, plan).entries as Entries;
 
   it('of a file are kept through storage, judged as the library judges them, and not taken twice', () => {
     const kept = entriesFromSaved(savedText(opened)) as Entries;
     expect(kept.traces).toBe(opened.traces);
     const { readings, faults } = readingsFromTyped(kept, plan);
     expect(faults).toEqual([]);
-    const direct = parseReadings(JSON.parse(example('monitor-trace.json'))).monitorTraces;
+    const direct = parseReadings(JSON.parse(traceDocument)).monitorTraces;
     expect(readings.monitorTraces).toEqual(direct);
     const late = findingsOf(plan, readings).value?.monitorTraces[0]?.rows.filter(({ verdict }) => verdict === 'fail');
     expect(late).toHaveLength(2);
-    expect(openDocument(example('monitor-trace.json'), opened, plan).entries?.traces).toBe(opened.traces);
+    expect(openDocument(traceDocument, opened, plan).entries?.traces).toBe(opened.traces);
   });
 
   it('that are wrong are named by their member, and the readings stand', () => {
@@ -276,6 +278,51 @@ describe('traces of the monitor', () => {
     expect(faults.map(({ field }) => field)).toContain('traces');
     expect(faults.some(({ fault }) => fault.path.startsWith('monitorTraces[0].'))).toBe(true);
     expect(readingsFromTyped({ ...opened, traces: '[{' }, plan).faults[0]?.fault.code).toBe('not-json');
+  });
+});
+
+describe('a trace of the monitor as CSV', () => {
+  const text = example('monitor-trace.csv');
+
+  it('waits to be looked at, and is then taken over as the library reads it', () => {
+    const waiting = openDocument(text, withExample, plan);
+    expect(waiting.what).toBe('trace of the monitor');
+    expect(waiting.entries).toEqual({ ...withExample, traceCsv: text });
+    const sheet = readTraceSheet(text, waiting.entries as Entries);
+    expect(sheet.count).toBe(1);
+    expect(sheet.entries?.traceCsv).toBe('');
+    const { readings, faults } = readingsFromTyped(sheet.entries as Entries, plan);
+    expect(faults).toEqual([]);
+    expect(readings.monitorTraces).toEqual([readMonitorTraceCsv(text)]);
+  });
+
+  it('comes after the traces that are there, in the state of the unit that is read, and not twice', () => {
+    const first = readTraceSheet(text, withExample).entries as Entries;
+    expect(readTraceSheet(text, first).entries?.traces).toBe(first.traces);
+    const second = readTraceSheet(text, { ...first, phase: 'as-left' }).entries as Entries;
+    expect(readingsFromTyped(second, plan).readings.monitorTraces?.map(({ phase }) => phase)).toEqual([
+      'as-found',
+      'as-left',
+    ]);
+  });
+
+  it('is not taken over while a row is wrong, and no row can be left out', () => {
+    const sheet = readTraceSheet(text.replace('\n30,60', '\n3,60'), withExample);
+    expect(sheet).toMatchObject({ count: 0, faults: [{ code: 'not-ascending', path: 'line 6, column 1 (time)' }] });
+    expect(sheet.entries).toBeUndefined();
+    expect(sheet.rest).toBeUndefined();
+  });
+
+  it('does not take the place of a list that cannot be read', () => {
+    const sheet = readTraceSheet(text, { ...withExample, traces: '[{' });
+    expect(sheet.entries).toBeUndefined();
+    expect(sheet.faults).toMatchObject([{ path: 'traces' }]);
+  });
+
+  it('of nothing is nothing, and a sheet of readings is none', () => {
+    expect(readTraceSheet(' \n', withExample)).toEqual({ count: 0, faults: [], wrongLines: [] });
+    expect(openDocument('point;time;reading\n1;;1 A', noEntries, undefined).what).toBe('sheet of readings');
+    expect(openDocument(text.replaceAll(',', ';'), noEntries, undefined).what).toBe('trace of the monitor');
   });
 });
 

@@ -81,7 +81,7 @@ async function replaceText(page, selector, text) {
 }
 
 async function importReadings(page) {
-  await page.locator('[data-csv]').setInputFiles('examples/workshop/readings.csv');
+  await page.locator('[data-csv="csv"]').setInputFiles('examples/workshop/readings.csv');
   await page.getByRole('button', { name: /^Take over \d+ readings$/ }).click();
 }
 
@@ -104,7 +104,7 @@ async function leadsToItsCode(page, link, expect) {
 const steps = {
   async 'a trace of the monitor is judged, drawn and kept'(page, expect, pictures) {
     await loadExample(page);
-    await page.locator('[data-open]').setInputFiles('examples/workshop/monitor-trace.json');
+    await page.locator('[data-open]').setInputFiles('tests/schema/fixtures/monitor-trace.json');
     await open(page, 'Pictures of the sweeps and traces');
     const picture = page.locator('[data-monitor-pictures] svg');
     const drawn = (await picture.last().textContent()) ?? '';
@@ -114,6 +114,19 @@ const steps = {
     await page.reload({ waitUntil: 'networkidle' });
     const kept = await page.locator('#ws-traces').inputValue();
     expect(kept.includes('Contact lost'), 'the trace is lost by a reload');
+    await page.getByRole('button', { name: 'Clear everything' }).click();
+    await loadExample(page);
+    await open(page, 'Resistance against time');
+    const sheet = readFileSync('examples/workshop/monitor-trace.csv', 'utf8');
+    await replaceText(page, '#ws-trace-csv', sheet.replace('\n10,', '\n1O,'));
+    const wrong = await page.locator('#ws-trace-csv-faults').textContent();
+    expect(wrong.includes('line 3, column 1 (time)'), `why a bad sheet is refused: ${wrong}`);
+    expect((await page.getByRole('button', { name: /^Take over/ }).count()) === 0, 'a bad trace can be taken over');
+    await page.locator('[data-csv="traceCsv"]').setInputFiles('examples/workshop/monitor-trace.csv');
+    await page.getByRole('button', { name: 'Take over 1 trace' }).click();
+    const fromSheet = JSON.parse(await page.locator('#ws-traces').inputValue());
+    const { name: _, ...fromFile } = JSON.parse(kept)[0];
+    expect(JSON.stringify(fromSheet) === JSON.stringify([fromFile]), 'the CSV gives another trace than the JSON');
     await replaceText(page, '#ws-traces', '[{"time": ["0 s"]}]');
     const why = await page.locator('#ws-traces-faults').textContent();
     expect(/monitorTraces\[0\]/.test(why ?? ''), `why a bad trace is refused: ${why}`);
@@ -169,7 +182,7 @@ const steps = {
     await loadExample(page);
     const text = 'point,reading\n1,0.61 A\n2,0.95 ampere\n3,1.11 A\n';
     const file = { name: 'readings.csv', mimeType: 'text/csv', buffer: Buffer.from(text) };
-    await page.locator('[data-csv]').setInputFiles(file);
+    await page.locator('[data-csv="csv"]').setInputFiles(file);
     const faults = await page.locator('#ws-csv-faults').textContent();
     expect(faults.includes('line 3, column 2'), `the faults are ${faults}`);
     expect((await page.getByRole('button', { name: /^Take over/ }).count()) === 0, 'a bad sheet can be taken over');

@@ -5,6 +5,7 @@ import { failure, faultOf, type ParseResult, unwrap } from '../fault-list.js';
 import { safeParseReadings } from '../parse-readings.js';
 import { findDelimiter, readHeader } from './read-header.js';
 import { readRow } from './read-row.js';
+import { readingsHeader } from './readings-columns.js';
 import { type Delimiter, plainLines, splitCsv } from './split-csv.js';
 
 /** What a sheet of readings does not say itself. */
@@ -69,9 +70,9 @@ export function safeReadReadingsCsv(text: string, options: ReadingsCsvOptions = 
     return failure([faultOf('too-large', '', text.length, `must have at most ${longest} characters`)]);
   }
   const plain = plainLines(text);
-  const split = splitCsv(plain, options.delimiter ?? findDelimiter(plain));
+  const split = splitCsv(plain, options.delimiter ?? findDelimiter(plain, readingsHeader));
   const [first, ...rows] = split.rows;
-  const { header, faults: headerFaults } = readHeader(first?.cells ?? [], first?.line ?? 1);
+  const { header, faults: headerFaults } = readHeader(first?.cells ?? [], first?.line ?? 1, readingsHeader);
   const faults: Fault[] = [...split.faults, ...headerFaults];
   const readings: Reading[] = [];
   const monitor: MonitorReading[] = [];

@@ -1,12 +1,11 @@
-import { type CalculationErrorCode, type Fault, nearName } from '../../checks/index.js';
+import { type Fault, nearName } from '../../checks/index.js';
 import type { Quantity } from '../../circuit/index.js';
 import type { ChallengeReading, MonitorReading, Phase, Reading } from '../../procedure/index.js';
-import { type QuantityOptions, safeParseQuantity } from '../../units/index.js';
-import { faultOf } from '../fault-list.js';
+import { safeParseQuantity } from '../../units/index.js';
 import { readText } from '../parts/read-quantity.js';
-import { textFault } from '../parts/text.js';
 import type { Header } from './read-header.js';
 import type { ReadingsColumnName } from './readings-columns.js';
+import { RowCells } from './row-cells.js';
 import type { CsvRow } from './split-csv.js';
 
 /** What a row says: a reading, a reading of the monitor, or nothing because nothing was read. */
@@ -16,55 +15,7 @@ export type RowContent =
   | { readonly challenge: ChallengeReading }
   | undefined;
 
-/** Cells of one row by the names of their columns, and the faults that were found in them. */
-class Cells {
-  readonly faults: Fault[] = [];
-
-  constructor(
-    private readonly row: CsvRow,
-    private readonly header: Header,
-  ) {}
-
-  /** Text of a cell; empty where the column or the cell is not there. */
-  text(name: ReadingsColumnName): string {
-    const column = this.header.get(name);
-    return column === undefined ? '' : (this.row.cells[column.index] ?? '');
-  }
-
-  unit(name: ReadingsColumnName): string | undefined {
-    return this.header.get(name)?.unit;
-  }
-
-  fault(name: ReadingsColumnName, code: CalculationErrorCode, requirement: string, hint?: string): undefined {
-    const column = this.header.get(name);
-    const place = `line ${this.row.line}${column === undefined ? '' : `, column ${column.index + 1}`} (${name})`;
-    this.faults.push(faultOf(code, place, this.text(name), requirement, hint));
-    return undefined;
-  }
-
-  /** Value of a cell with its unit, or with the unit of the header where the cell has none. */
-  quantity(name: ReadingsColumnName, options: QuantityOptions): { value: number; quantity: string } | undefined {
-    const text = this.withUnit(name);
-    const read = safeParseQuantity(text, options);
-    if (!read.ok) return this.fault(name, read.fault.code, read.fault.requirement, read.fault.hint);
-    if (read.value.value < 0) return this.fault(name, 'negative', 'must be 0 or more');
-    return read.value;
-  }
-
-  withUnit(name: ReadingsColumnName): string {
-    const text = this.text(name);
-    const unit = this.unit(name);
-    return unit !== undefined && /^[+\-\u2212]?\d+(\.\d+)?([eE][+-]?\d+)?$/.test(text) ? `${text} ${unit}` : text;
-  }
-
-  flag(name: ReadingsColumnName): boolean | undefined {
-    const text = this.text(name).toLowerCase();
-    if (text === '') return undefined;
-    if (text === 'yes' || text === 'true') return true;
-    if (text === 'no' || text === 'false') return false;
-    return this.fault(name, 'unknown-choice', 'must be yes or no');
-  }
-}
+type Cells = RowCells<ReadingsColumnName>;
 
 /** Columns that only a reading can fill. */
 const parts = ['display', 'peak voltage', 'after interruption', 'mode unchanged', 'note'] as const;
@@ -74,17 +25,18 @@ const rmsQuantities = ['power', 'current', 'voltage'] as const;
 /** Reads one row; every fault names line and column. */
 export function readRow(
   row: CsvRow,
-  header: Header,
+  header: Header<ReadingsColumnName>,
   headerLength: number,
   usualPhase: Phase,
 ): { readonly content: RowContent; readonly faults: readonly Fault[] } {
-  const cells = new Cells(row, header);
+  const cells = new RowCells(row, header);
   const content = contentOf(cells, usualPhase);
-  return { content, faults: [...cells.faults, ...excessFaults(row, headerLength)] };
+  cells.reportExcess(headerLength);
+  return { content, faults: cells.faults };
 }
 
 function contentOf(cells: Cells, usualPhase: Phase): RowContent {
-  const point = unprotected(cells.text('point'));
+  const point = cells.free('point', 'line');
   const phase = readPhase(cells, usualPhase);
   if (point.toLowerCase() === 'monitor') return monitorOf(cells, phase);
   const challenge = /^monitor\/([1-9]\d{0,3})$/i.exec(point);
@@ -109,9 +61,7 @@ function contentOf(cells: Cells, usualPhase: Phase): RowContent {
     return undefined;
   }
   if (point === '') cells.fault('point', 'missing-member', 'must name the point of the reading');
-  checkText(cells, 'point', point, 'line');
-  const note = unprotected(cells.text('note'));
-  checkText(cells, 'note', note, 'prose');
+  const note = cells.free('note', 'prose');
   const read = cells.quantity('reading', { expect: rmsQuantities });
   const display = cells.text('display') === '' ? undefined : cells.quantity('display', { expect: rmsQuantities });
   const peakVoltage = cells.text('peak voltage') === '' ? undefined : readPeak(cells);
@@ -160,8 +110,7 @@ function challengeOf(cells: Cells, number: number, phase: Phase | undefined): Ro
   const isOpen = cells.text('set') === '' || cells.text('set').toLowerCase() === 'open';
   const set = isOpen ? undefined : readResistance(cells, 'set', 'open');
   const responseTime = cells.text('response time') === '' ? undefined : readTime(cells);
-  const note = unprotected(cells.text('note'));
-  checkText(cells, 'note', note, 'prose');
+  const note = cells.free('note', 'prose');
   if (alarm === undefined || phase === undefined) return undefined;
   return {
     challenge: {
@@ -201,30 +150,4 @@ function readPhase(cells: Cells, usual: Phase): Phase | undefined {
   if (text === 'as-found' || text === 'as-left') return text;
   const near = nearName(text, ['as-found', 'as-left']);
   return cells.fault('phase', 'unknown-choice', 'must be as-found or as-left', near && `Did you mean "${near}"?`);
-}
-
-function checkText(cells: Cells, name: 'point' | 'note', text: string, kind: 'line' | 'prose'): void {
-  const wrong = textFault(text, kind);
-  if (wrong !== undefined) cells.fault(name, 'text-unsuitable', wrong);
-}
-
-/** Text of a cell without the apostrophe that keeps a spreadsheet from running it as a formula. */
-function unprotected(text: string): string {
-  return text.replace(/^'(?=[\t\r\n]|\s*[=+\-@\uff1d\uff0b\uff0d\uff20])/u, '');
-}
-
-function excessFaults(row: CsvRow, headerLength: number): readonly Fault[] {
-  const excess = row.cells.findIndex((cell, i) => i >= headerLength && cell !== '');
-  if (excess < 0) return [];
-  const place = `line ${row.line}, column ${excess + 1}`;
-  const hint = 'A cell that holds the delimiter stands in quotation marks; numbers have a decimal point.';
-  return [
-    faultOf(
-      'csv-malformed',
-      place,
-      row.cells[excess],
-      `must not be there: the header has ${headerLength} columns`,
-      hint,
-    ),
-  ];
 }

@@ -1,3 +1,5 @@
+import type { HeaderRules } from './header-rules.js';
+
 /** A column of a sheet of readings. */
 export interface ReadingsColumn {
   /** Name in the header; capitals, blanks, hyphens and underscores make no difference. */
@@ -61,3 +63,17 @@ export const informativeColumns = [
   'accept from',
   'accept to',
 ] as const;
+
+/** What the header of a sheet of readings may hold. */
+export const readingsHeader: HeaderRules<ReadingsColumnName> = {
+  names: readingsColumns.map(({ name }) => name),
+  informative: informativeColumns,
+  required: ['point', 'reading'],
+  units: {
+    reading: ['power', 'current', 'voltage'],
+    display: ['power', 'current', 'voltage'],
+    'peak voltage': ['voltage'],
+    set: ['resistance'],
+  },
+  besides: ' or that a worksheet prints',
+};

@@ -21,6 +21,8 @@ export interface Entries {
   readonly signature: TypedSignature;
   /** A sheet of readings as CSV that waits to be taken over. */
   readonly csv: string;
+  /** A trace of the monitor as CSV that waits to be taken over. */
+  readonly traceCsv: string;
 }
 
 /** Which reading: a point of the plan in one state of the unit, plain or after an interruption of the supply. */
@@ -83,6 +85,7 @@ export const noEntries: Entries = {
   units: { reading: '', display: '' },
   signature: { occasion: '', by: '', date: '', remarks: '' },
   csv: '',
+  traceCsv: '',
 };
 
 /** Whether anything at all was typed. */

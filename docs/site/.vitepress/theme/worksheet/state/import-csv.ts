@@ -4,11 +4,11 @@ import { safeReadReadingsCsv } from 'esu-limits/schema';
 import type { Entries } from './entries.js';
 import { takeReadings } from './take-readings.js';
 
-/** What a sheet of readings would bring. */
+/** What a sheet would bring. */
 export interface CsvSheet {
   /** Entries with its readings taken over; undefined while anything in it is wrong. */
   readonly entries?: Entries;
-  /** How many readings it holds, and how many values and challenges of the monitor. */
+  /** How many readings it holds, and how many values and challenges of the monitor; how many traces. */
   readonly count: number;
   readonly faults: readonly Fault[];
   /** The same text without the lines that are wrong; undefined where these cannot be told from the rest. */

@@ -3,6 +3,7 @@ import type { Plan } from 'esu-limits/procedure';
 import { safeReadDocument } from 'esu-limits/schema';
 import { textOf } from './document-text.js';
 import { type Entries, noEntries } from './entries.js';
+import { isTraceSheet } from './import-trace.js';
 import { takeReadings } from './take-readings.js';
 
 /** What a file that was opened brings. */
@@ -14,12 +15,16 @@ export interface Opened {
 }
 
 /**
- * Takes what a file holds: a specification, a bench, readings, a plan, a record, or a sheet of readings as CSV. A
- * specification or a bench is taken as it is written, with its units; a CSV sheet waits to be looked at.
+ * Takes what a file holds: a specification, a bench, readings, a plan, a record, or a sheet of readings or a trace of
+ * the monitor as CSV. A specification or a bench is taken as it is written, with its units; a CSV sheet waits to be
+ * looked at.
  */
 export function openDocument(text: string, entries: Entries, plan: Plan | undefined): Opened {
-  if (!/^\ufeff?\s*[{[]/.test(text))
-    return { entries: { ...entries, csv: text }, what: 'sheet of readings', faults: [] };
+  if (!/^\ufeff?\s*[{[]/.test(text)) {
+    return isTraceSheet(text)
+      ? { entries: { ...entries, traceCsv: text }, what: 'trace of the monitor', faults: [] }
+      : { entries: { ...entries, csv: text }, what: 'sheet of readings', faults: [] };
+  }
   const result = safeReadDocument(text);
   if (!result.ok) return { what: '', faults: result.faults };
   const document = result.value;

@@ -41,6 +41,7 @@ export function entriesFromSaved(text: string | null): Entries | undefined {
     units: { reading: textOf(units['reading']), display: textOf(units['display']) },
     signature: signatureOf(given['signature']),
     csv: textOf(given['csv']),
+    traceCsv: textOf(given['traceCsv']),
   };
 }
 

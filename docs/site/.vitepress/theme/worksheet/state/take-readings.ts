@@ -1,7 +1,7 @@
 import { formatQuantity, quantityUnits } from 'esu-limits';
-import type { MonitorTrace, Plan, Readings } from 'esu-limits/procedure';
-import { readTraces } from './typed-traces.js';
+import type { Plan, Readings } from 'esu-limits/procedure';
 import type { Entries, TypedChallenge, TypedDisplay, TypedReading } from './entries.js';
+import { withTraces } from './with-traces.js';
 
 /**
  * Entries with readings from a document. A reading takes the place of what was typed for the same point and state;
@@ -84,12 +84,4 @@ function plannedSet(challenge: number, set: number, plan: Plan | undefined): num
 
 function isSame(a: TypedReading, b: Pick<TypedReading, 'point' | 'phase' | 'afterInterruption'>): boolean {
   return a.point === b.point && a.phase === b.phase && a.afterInterruption === b.afterInterruption;
-}
-
-/** The text of the traces with those of a document after them; one that is there already is not repeated. */
-function withTraces(text: string, added: readonly MonitorTrace[]): string {
-  if (added.length === 0) return text;
-  const there = readTraces(text).traces;
-  const known = new Set(there.map((trace) => JSON.stringify(trace)));
-  return JSON.stringify([...there, ...added.filter((trace) => !known.has(JSON.stringify(trace)))], null, 2);
 }
