@@ -20,7 +20,7 @@ export interface ConversionNaming {
 
 /** A value with the steps that lead to it. */
 export interface ExplainedValue {
-  /** In watts, amperes or volts. */
+  /** In the unit of its step: of a conversion watts, amperes or volts. */
   readonly value: number;
   /** One step; none where nothing is converted. */
   readonly working: readonly Step[];

@@ -6,6 +6,9 @@ export { currentFromPowerAndVoltage } from './current-from-power-and-voltage.js'
 export { currentFromVoltage } from './current-from-voltage.js';
 export { type ConversionNaming, type ExplainedValue, explainConversion } from './explain-conversion.js';
 export { type DutyHeating, type DutyQuestion, dutyHeating } from './heat/duty-heating.js';
+export { explainHeatingFactor } from './heat/explain-heating-factor.js';
+export { explainPauseFromRating } from './heat/explain-pause-from-rating.js';
+export { explainResistanceAtTemperature } from './heat/explain-resistance-at-temperature.js';
 export { type ElectrodeCurrent, heatingFactor } from './heat/heating-factor.js';
 export { type Heating, type LoadHeating, loadHeating, type ThermalLoad } from './heat/load-heating.js';
 export { pauseFromRating, type RatingQuestion } from './heat/pause-from-rating.js';
@@ -16,6 +19,12 @@ export { type CoaxialConductors, coaxialLine } from './leads/coaxial-line.js';
 export { explainCoaxialLine } from './leads/explain-coaxial-line.js';
 export type { ExplainedLine } from './leads/explain-line.js';
 export { type ExplainedLeads, explainLoadThroughLeads } from './leads/explain-load-through-leads.js';
+export {
+  type ExplainedWireResistance,
+  explainRoundWireResistance,
+} from './leads/explain-round-wire-resistance.js';
+export { explainSkinDepth } from './leads/explain-skin-depth.js';
+export { explainSolenoidInductance } from './leads/explain-solenoid-inductance.js';
 export { type ExplainedInductance, explainStraightWireInductance } from './leads/explain-straight-wire-inductance.js';
 export { explainTwoWireLine } from './leads/explain-two-wire-line.js';
 export type { LineConstants } from './leads/line.js';
@@ -60,6 +69,9 @@ export {
   type RatedPart,
 } from './source/peak-ratings.js';
 export { type PowerTransfer, powerTransfer, type SourceAndLoad } from './source/power-transfer.js';
+export { type ExplainedFrequency, explainFrequencyOfPhase } from './strays/explain-frequency-of-phase.js';
+export { type ExplainedLoadRange, explainLoadsWithinPhase } from './strays/explain-loads-within-phase.js';
+export { type ExplainedStrays, explainStraysAtPhase } from './strays/explain-strays-at-phase.js';
 export { type FrequencyQuestion, frequencyOfPhase, type PhaseFrequency } from './strays/frequency-of-phase.js';
 export { type LoadImpedance, loadImpedance } from './strays/load-impedance.js';
 export type { LoadAtFrequency, LoadWithStrays } from './strays/load-with-strays.js';

@@ -9,6 +9,7 @@ import * as leadsFormulas from './formulas/leads.js';
 import * as leakageFormulas from './formulas/leakage.js';
 import * as monitorFormulas from './formulas/monitor.js';
 import * as procedureFormulas from './formulas/procedure.js';
+import * as uncertaintyFormulas from './formulas/uncertainty.js';
 import * as waveformFormulas from './formulas/waveform.js';
 import { bandProse } from './prose/band.js';
 import { circuitProse } from './prose/circuit.js';
@@ -21,6 +22,7 @@ import { leakageProse } from './prose/leakage.js';
 import { monitorProse } from './prose/monitor.js';
 import { procedureProse } from './prose/procedure.js';
 import type { Prose } from './prose/prose.js';
+import { uncertaintyProse } from './prose/uncertainty.js';
 import { waveformProse } from './prose/waveform.js';
 
 /** A formula with everything that documentation says of it. */
@@ -52,6 +54,7 @@ export const catalogue: readonly CatalogueEntry[] = /* @__PURE__ */ (() => [
   ...entriesOf('circuit', circuitEffectsFormulas, circuitEffectsProse),
   ...entriesOf('circuit', leadsFormulas, leadsProse),
   ...entriesOf('waveform', waveformFormulas, waveformProse),
+  ...entriesOf('uncertainty', uncertaintyFormulas, uncertaintyProse),
   ...entriesOf('decision', decisionFormulas, decisionProse),
   ...entriesOf('leakage', leakageFormulas, leakageProse),
   ...entriesOf('electrode', electrodeFormulas, electrodeProse),

@@ -60,6 +60,17 @@ export const sources = {
       'E. B. Rosa, The self and mutual inductances of linear conductors, Bulletin of the Bureau of Standards 4 (1908)',
     standing: 'secondary',
   },
+  'lorenz-1879': {
+    title: 'L. Lorenz (1879), with the coefficient that H. Nagaoka tabulated (1909)',
+    standing: 'secondary',
+    note: 'The coefficient is held against elliptic integrals at 40 digits.',
+  },
+  'round-wire-field': {
+    title:
+      "Field of a sinusoidal current in a round wire, Z' = \u03c1m\u00b7I\u2080(ma)/(2\u03c0a\u00b7I\u2081(ma)), m = (1 + j)/\u03b4",
+    standing: 'derived',
+    note: 'For a wire alone: one beside it moves the current to one side.',
+  },
   'line-equations': {
     title:
       'Equations of a line of two conductors, V = cosh(\u03b3l)\u00b7V\u2082 + Z\u2080\u00b7sinh(\u03b3l)\u00b7I\u2082',
@@ -75,6 +86,23 @@ export const sources = {
     title: 'JCGM 100:2008, Evaluation of measurement data \u2013 Guide to the expression of uncertainty in measurement',
     standing: 'from memory',
     note: 'Free to read at the BIPM. Its examples are reproduced by the published checks.',
+  },
+  'jcgm-102': {
+    title:
+      'JCGM 102:2011, Evaluation of measurement data \u2013 Supplement 2 to the GUM: Extension to any number of output quantities',
+    standing: 'from memory',
+    note: 'Free to read at the BIPM.',
+  },
+  'willink-hall-2002': {
+    title:
+      'R. Willink and B. D. Hall, A classical method for uncertainty analysis with multidimensional data, Metrologia 39 (2002) 361',
+    standing: 'from memory',
+    note: 'Formula of the total-variance method for two outputs. It gives the published values of both examples that were found, one of them to 15 digits.',
+  },
+  'hotelling-1931': {
+    title: "H. Hotelling, The generalization of Student's ratio, Annals of Mathematical Statistics 2 (1931) 360",
+    standing: 'from memory',
+    note: 'Held by simulated series of readings.',
   },
   'jcgm-106': {
     title:

@@ -5,6 +5,9 @@ import {
   accessoryVoltageRule,
   dutyHeating,
   equivalentSource,
+  explainHeatingFactor,
+  explainPauseFromRating,
+  explainResistanceAtTemperature,
   heatingFactor,
   loadHeating,
   pauseFromRating,
@@ -25,6 +28,26 @@ function expectRecomputes(working: readonly Step[]): void {
     expect(Math.abs(recompute(step) - step.value)).toBeLessThanOrEqual(1e-12 * Math.abs(step.value));
   }
 }
+
+it('a heating factor, a pause and a warm resistance carry their step', () => {
+  const any = valueBetween(0.1, 1000);
+  fc.assert(
+    fc.property(any, any, any, valueBetween(-0.0009, 0.005), (a, b, c, coefficient) => {
+      const activation = { current: a, duration: b };
+      const question = { power: a, ratedPower: b, duration: c };
+      const drift = { resistance: a, coefficient, rise: b };
+      for (const [{ value, working }, plain] of [
+        [explainHeatingFactor(activation), heatingFactor(activation)],
+        [explainPauseFromRating(question), pauseFromRating(question)],
+        [explainResistanceAtTemperature(drift), resistanceAtTemperature(drift)],
+      ] as const) {
+        expect(value).toBe(plain);
+        expect(working.map((step) => step.value)).toEqual([plain]);
+        expectRecomputes(working);
+      }
+    }),
+  );
+});
 
 const thermal = fc.record({ thermalResistance: valueBetween(0.1, 20), timeConstant: valueBetween(1, 1000) });
 

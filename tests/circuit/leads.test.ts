@@ -5,6 +5,9 @@ import {
   coaxialLine,
   explainCoaxialLine,
   explainLoadThroughLeads,
+  explainRoundWireResistance,
+  explainSkinDepth,
+  explainSolenoidInductance,
   explainStraightWireInductance,
   explainTwoWireLine,
   type LoadThroughLeads,
@@ -91,6 +94,32 @@ describe('wires and lines', () => {
         }
       }),
     );
+  });
+
+  it('a conductor, a round wire and a coil carry the steps of their figures', () => {
+    const rows = fc.record({
+      resistivity: valueBetween(1e-8, 1e-6),
+      frequency: frequency(),
+      relativePermeability: valueBetween(1, 100),
+      diameter: valueBetween(1e-5, 0.01),
+      length: valueBetween(1e-5, 1),
+      turns: valueBetween(1, 1000),
+    });
+    fc.assert(
+      fc.property(rows, (all) => {
+        const depth = explainSkinDepth(all);
+        expect(depth.value).toBe(skinDepth(all));
+        const { working: ofWire, ...wire } = explainRoundWireResistance(all);
+        expect(wire).toEqual(roundWireResistance(all));
+        const { directCurrentResistance, ratio, resistance } = wire;
+        expect(ofWire.map(({ value }) => value)).toEqual([depth.value, directCurrentResistance, ratio, resistance]);
+        const { working: ofCoil, inductance } = explainSolenoidInductance(all);
+        expect(inductance).toBe(solenoidInductance(all));
+        expect(ofCoil.map(({ value }) => value)).toEqual([inductance]);
+        expectRecomputes([...depth.working, ...ofWire, ...ofCoil]);
+      }),
+    );
+    expect(explainSkinDepth({ resistivity: 1.68e-8, frequency: 1e6 }).working[0]?.inputs['mu_r']).toBe(1);
   });
 
   it('two wires that nearly touch keep their digits: acosh(1 + δ) is √(2δ)·(1 − δ/12)', () => {

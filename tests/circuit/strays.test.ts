@@ -2,6 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
   complexLoadPower,
+  explainFrequencyOfPhase,
+  explainLoadsWithinPhase,
+  explainStraysAtPhase,
   frequencyOfPhase,
   loadImpedance,
   loadsWithinPhase,
@@ -12,6 +15,7 @@ import {
   testLoadPhase,
 } from '../../src/circuit/index.js';
 import { recompute } from '../../src/model/index.js';
+import type { Step } from '../../src/working/index.js';
 import { faultOf } from '../band/fault-of.js';
 import { frequency, load, valueBetween } from '../generators.js';
 
@@ -179,6 +183,68 @@ describe('where the phase leaves a limit', () => {
     expect(f).toBeCloseTo((Math.tan(limit) * 50) / 1e-6 / (2 * Math.PI), 6);
     const { frequency: g } = frequencyOfPhase({ resistance: 50, parallelCapacitance: 1e-9 });
     expect(g).toBeCloseTo(Math.tan(limit) / 50 / 1e-9 / (2 * Math.PI), 6);
+  });
+});
+
+describe('the working of where the phase leaves a limit', () => {
+  const valueIn = (working: readonly Step[], formula: string) =>
+    working.find((step) => step.formula === formula)?.value ?? Number.NaN;
+
+  function expectRecomputes(working: readonly Step[]): void {
+    for (const step of working) {
+      expect(Math.abs(recompute(step) - step.value), step.formula).toBeLessThanOrEqual(1e-12 * Math.abs(step.value));
+    }
+  }
+
+  it('of strays has a step for each', () => {
+    fc.assert(
+      fc.property(load(), frequency(), valueBetween(0.01, 1.5), (resistance, f, phase) => {
+        const { working, ...strays } = explainStraysAtPhase({ resistance, frequency: f, phase });
+        expect(strays).toEqual(straysAtPhase({ resistance, frequency: f, phase }));
+        expect(working.map(({ value }) => value)).toEqual(Object.values(strays));
+        expectRecomputes(working);
+      }),
+    );
+    expect(explainStraysAtPhase({ resistance: 50, frequency: 1e6 }).working[0]?.inputs['phi']).toBe(limit);
+  });
+
+  it('of a frequency comes to the limit of the phase there, on the side on which it is reached', () => {
+    fc.assert(
+      fc.property(load(), inductance, capacitance, valueBetween(0.01, 1.5), (resistance, L, C, phase) => {
+        const question = { resistance, seriesInductance: L, parallelCapacitance: C, phase };
+        const { working, frequency: f } = explainFrequencyOfPhase(question);
+        expect({ frequency: f }).toEqual(frequencyOfPhase(question));
+        expect(working[0]?.inputs['f']).toBe(f);
+        expect(Math.abs(Math.abs(valueIn(working, 'phase-of-load')) - phase)).toBeLessThan(1e-13);
+        expectRecomputes(working);
+      }),
+    );
+    const inductive = explainFrequencyOfPhase({ resistance: 50, seriesInductance: 1e-6 });
+    expect(valueIn(inductive.working, 'phase-of-load')).toBeCloseTo(limit, 14);
+    const capacitive = explainFrequencyOfPhase({ resistance: 5000, parallelCapacitance: 1e-11 });
+    expect(valueIn(capacitive.working, 'phase-of-load')).toBeCloseTo(-limit, 14);
+    expect(explainFrequencyOfPhase({ resistance: 50 })).toEqual({ working: [] });
+  });
+
+  it('of a range of loads has a step for each end that it has, and says by its discriminant that there is none', () => {
+    const none = fc.constant(0);
+    fc.assert(
+      fc.property(
+        fc.oneof(inductance, none),
+        fc.oneof(capacitance, none),
+        frequency(),
+        (seriesInductance, parallelCapacitance, f) => {
+          const question = { seriesInductance, parallelCapacitance, frequency: f };
+          const { working, ...range } = explainLoadsWithinPhase(question);
+          expect(range).toEqual(loadsWithinPhase(question));
+          expect(valueIn(working, 'load-range-discriminant') >= 0).toBe(range.possible);
+          const ends = [range.lower, range.upper].filter((end) => end !== undefined);
+          expect(working.slice(2).map(({ value }) => value)).toEqual(ends);
+          expectRecomputes(working);
+        },
+      ),
+      { numRuns: 500 },
+    );
   });
 });
 

@@ -36,6 +36,16 @@ export interface WireResistance {
  * ```
  */
 export function roundWireResistance(wire: RoundWire): WireResistance {
+  return reckonRoundWire(wire).seen;
+}
+
+/** The resistances, and what they follow from: radius, skin depth, and I₀(z)/I₁(z) with z = (1 + j)·a/δ. */
+export function reckonRoundWire(wire: RoundWire): {
+  seen: WireResistance;
+  a: number;
+  delta: number;
+  quotient: Complex;
+} {
   const a = requirePositive(wire.diameter, 'diameter') / 2;
   const length = requirePositive(wire.length, 'length');
   const delta = skinDepth(wire);
@@ -43,14 +53,12 @@ export function roundWireResistance(wire: RoundWire): WireResistance {
     ((wire.resistivity / a / a) * length) / Math.PI,
     'directCurrentResistance',
   );
-  const z = complex(a / delta, a / delta);
+  const depths = a / delta;
+  const quotient = besselQuotient(complex(depths, depths));
   // Z'/R' = (z/2)·I₀(z)/I₁(z)
-  const ratio = Math.max(multiply(complex(z.re / 2, z.im / 2), besselQuotient(z)).re, 1);
-  return {
-    resistance: requirePositiveResult(directCurrentResistance * ratio, 'resistance'),
-    directCurrentResistance,
-    ratio,
-  };
+  const ratio = Math.max((depths / 2) * (quotient.re - quotient.im), 1);
+  const resistance = requirePositiveResult(directCurrentResistance * ratio, 'resistance');
+  return { seen: { resistance, directCurrentResistance, ratio }, a, delta, quotient };
 }
 
 /** I₀(z)/I₁(z) by the continued fraction of neighbouring orders, from far behind; for large |z| by its asymptotic series. */

@@ -25,22 +25,28 @@ export interface Solenoid {
  * (solenoidInductance({ diameter: 5.4e-3, length: 9e-3, turns: 100 }) * 1e6).toFixed(2); // → "25.22"
  * ```
  */
-export function solenoidInductance({ diameter, length, turns }: Solenoid): number {
+export function solenoidInductance(coil: Solenoid): number {
+  return reckonSolenoid(coil).inductance;
+}
+
+/** The inductance, and the elliptic integrals that it follows from: (K − E)/k² and E − k. */
+export function reckonSolenoid({ diameter, length, turns }: Solenoid): {
+  inductance: number;
+  difference: number;
+  rest: number;
+} {
   requirePositive(diameter, 'diameter');
   requirePositive(length, 'length');
   requirePositive(turns, 'turns');
   const sheet = (Math.PI * diameter * halfPermeability * Math.PI * turns * diameter * turns) / (2 * length);
-  return requirePositiveResult(sheet * nagaoka(diameter, length), 'inductance');
-}
-
-/** Share of the field of an endless coil that a coil of this length has. */
-function nagaoka(diameter: number, length: number): number {
   const diagonal = Math.hypot(diameter, length);
   const k = diameter / diagonal;
   const other = length / diagonal;
-  const { second, differenceOverSquare } = ellipticIntegrals(k, other);
+  const { second, differenceOverSquare: difference } = ellipticIntegrals(k, other);
   const rest = other > 0.1 ? second - k : aboveOne(other) + (other * other) / (1 + k);
-  return (4 / (3 * Math.PI * other)) * (other * other * differenceOverSquare + rest);
+  // The share of the field of an endless coil that a coil of this length has.
+  const nagaoka = (4 / (3 * Math.PI * other)) * (other * other * difference + rest);
+  return { inductance: requirePositiveResult(sheet * nagaoka, 'inductance'), difference, rest };
 }
 
 /** E − 1 near k = 1, where the difference itself would lose its digits (NIST DLMF 19.12.2). */

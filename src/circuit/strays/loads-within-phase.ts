@@ -40,20 +40,24 @@ export interface LoadRange {
  * ```
  */
 export function loadsWithinPhase(question: LoadsQuestion): LoadRange {
+  return reckonLoadRange(question).range;
+}
+
+/** The range, and what it follows from: u = ω²LC and the discriminant. */
+export function reckonLoadRange(question: LoadsQuestion): { range: LoadRange; u: number; discriminant: number } {
   const { seriesInductance: L = 0, parallelCapacitance: C = 0, frequency, phase } = question;
   requireNonNegative(L, 'seriesInductance');
   requireNonNegative(C, 'parallelCapacitance');
   const omega = 2 * Math.PI * requirePositive(frequency, 'frequency');
   const t = tangentOf(phase);
-  const inductive = omega * L;
-  const capacitive = omega * C * (1 - omega * L * (omega * C));
-  // tan φ = inductive/R − capacitive·R; above the resonance of the strays the load is inductive at any resistance.
-  const discriminant = requireResult(t * t + 4 * capacitive * inductive, 'resistance');
-  if (discriminant < 0) return { possible: false };
-  const root = Math.sqrt(discriminant);
-  const lower = inductive === 0 ? {} : { lower: requirePositiveResult((2 * inductive) / (t + root), 'lower') };
-  if (capacitive === 0) return { possible: true, ...lower };
+  const u = omega * L * (omega * C);
+  // tan φ = ωL/R − ωRC·(1 − u); above the resonance of the strays the load is inductive at any resistance.
+  const discriminant = requireResult(t * t + 4 * u * (1 - u), 'resistance');
+  if (discriminant < 0) return { range: { possible: false }, u, discriminant };
+  const sum = t + Math.sqrt(discriminant);
+  const lower = L === 0 ? {} : { lower: requirePositiveResult((2 * omega * L) / sum, 'lower') };
   // Of the two forms of the same root, that without a difference of near values.
-  const upper = requirePositiveResult((t + root) / (2 * Math.abs(capacitive)), 'upper');
-  return { possible: true, ...lower, upper };
+  const upper =
+    C === 0 || u === 1 ? {} : { upper: requirePositiveResult(sum / (2 * omega * C * Math.abs(1 - u)), 'upper') };
+  return { range: { possible: true, ...lower, ...upper }, u, discriminant };
 }

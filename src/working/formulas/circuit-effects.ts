@@ -91,6 +91,42 @@ export const strayCapacitanceAtPhaseFormula = {
   source: 'definition',
 } as const satisfies Formula;
 
+export const resonancePartFormula = {
+  id: 'resonance-part',
+  symbol: 'u',
+  expression: '2 * pi * f * L * (2 * pi * f * C)',
+  unit: '1',
+  inputs: { f: 'Hz', L: 'H', C: 'F' },
+  source: 'definition',
+} as const satisfies Formula;
+
+export const loadRangeDiscriminantFormula = {
+  id: 'load-range-discriminant',
+  symbol: 'D',
+  expression: 'tan(phi)^2 + 4 * u * (1 - u)',
+  unit: '1',
+  inputs: { phi: 'rad', u: '1' },
+  source: 'definition',
+} as const satisfies Formula;
+
+export const lowestLoadFormula = {
+  id: 'lowest-load',
+  symbol: 'R_l',
+  expression: '4 * pi * f * L / (tan(phi) + sqrt(D))',
+  unit: 'ohm',
+  inputs: { f: 'Hz', L: 'H', phi: 'rad', D: '1' },
+  source: 'definition',
+} as const satisfies Formula;
+
+export const highestLoadFormula = {
+  id: 'highest-load',
+  symbol: 'R_u',
+  expression: '(tan(phi) + sqrt(D)) / (4 * pi * f * C * abs(1 - u))',
+  unit: 'ohm',
+  inputs: { phi: 'rad', D: '1', f: 'Hz', C: 'F', u: '1' },
+  source: 'definition',
+} as const satisfies Formula;
+
 export const straightWireSurfaceFormula = {
   id: 'straight-wire-surface',
   symbol: 'L',
@@ -152,6 +188,33 @@ export const skinDepthFormula = {
   unit: 'm',
   inputs: { rho: 'ohm m', f: 'Hz', mu_r: '1' },
   source: 'definition',
+} as const satisfies Formula;
+
+export const roundWireRatioFormula = {
+  id: 'round-wire-ratio',
+  symbol: 'k_R',
+  expression: 'max(r / (2 * delta) * (B_re - B_im), 1)',
+  unit: '1',
+  inputs: { r: 'm', delta: 'm', B_re: '1', B_im: '1' },
+  source: 'round-wire-field',
+} as const satisfies Formula;
+
+export const roundWireResistanceFormula = {
+  id: 'round-wire-resistance',
+  symbol: 'R',
+  expression: 'k_R * rho * l / (pi * r^2)',
+  unit: 'ohm',
+  inputs: { k_R: '1', rho: 'ohm m', l: 'm', r: 'm' },
+  source: 'definition',
+} as const satisfies Formula;
+
+export const solenoidInductanceFormula = {
+  id: 'solenoid-inductance',
+  symbol: 'L',
+  expression: '4e-7 * pi / 3 * (N * d)^2 * (D_e / sqrt(d^2 + l^2) + E_k * sqrt(d^2 + l^2) / l^2)',
+  unit: 'H',
+  inputs: { N: '1', d: 'm', l: 'm', D_e: '1', E_k: '1' },
+  source: 'lorenz-1879',
 } as const satisfies Formula;
 
 export const resistanceAtTemperatureFormula = {

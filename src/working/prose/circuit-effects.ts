@@ -72,6 +72,45 @@ export const circuitEffectsProse: Readonly<Record<string, Prose>> = {
     title: 'Parallel capacitance that turns a load to a phase',
     meanings: { C: 'capacitance across the load', R: 'resistance of the load', phi: 'phase', f: 'frequency' },
   },
+  'resonance-part': {
+    title: 'Reactance of the inductance over that of the capacitance',
+    meanings: {
+      u: 'the one over the other, 1 at the resonance of the strays',
+      f: 'frequency',
+      L: 'inductance in series',
+      C: 'capacitance across the load',
+    },
+  },
+  'load-range-discriminant': {
+    title: 'Discriminant of the equation for the loads at which the phase reaches a limit',
+    meanings: {
+      D: 'discriminant',
+      phi: 'largest phase',
+      u: 'reactance of the inductance over that of the capacitance',
+    },
+    note: 'The tangent of the phase is \u03c9L/R \u2212 \u03c9RC\u00b7(1 \u2212 u). Below 0 the phase is beyond the limit with any load.',
+  },
+  'lowest-load': {
+    title: 'Lowest load whose phase stays within a limit',
+    meanings: {
+      R_l: 'lowest load',
+      f: 'frequency',
+      L: 'inductance in series',
+      phi: 'largest phase',
+      D: 'discriminant',
+    },
+  },
+  'highest-load': {
+    title: 'Highest load whose phase stays within a limit',
+    meanings: {
+      R_u: 'highest load',
+      phi: 'largest phase',
+      D: 'discriminant',
+      f: 'frequency',
+      C: 'capacitance across the load',
+      u: 'reactance of the inductance over that of the capacitance',
+    },
+  },
   'straight-wire-surface': {
     title: 'Inductance of a straight wire with the current at its surface',
     meanings: { L: 'inductance', l: 'length', r: 'radius' },
@@ -123,6 +162,39 @@ export const circuitEffectsProse: Readonly<Record<string, Prose>> = {
       f: 'frequency',
       mu_r: 'relative permeability',
     },
+  },
+  'round-wire-ratio': {
+    title: 'Resistance of a round wire at radio frequency over that for direct current',
+    meanings: {
+      k_R: 'the one over the other',
+      r: 'radius',
+      delta: 'skin depth',
+      B_re: 'real part of the quotient I\u2080/I\u2081 of modified Bessel functions of (1 + j)r/\u03b4',
+      B_im: 'imaginary part of the same quotient',
+    },
+    note: 'The quotient has no closed form; it is reckoned by its continued fraction. For a wire of many skin depths it is 1, and the ratio is r/2\u03b4 + 1/4.',
+  },
+  'round-wire-resistance': {
+    title: 'Resistance of a round wire',
+    meanings: {
+      R: 'resistance',
+      k_R: 'resistance at radio frequency over that for direct current; 1 for direct current',
+      rho: 'resistivity',
+      l: 'length',
+      r: 'radius',
+    },
+  },
+  'solenoid-inductance': {
+    title: 'Inductance of a coil of one layer',
+    meanings: {
+      L: 'inductance',
+      N: 'number of turns',
+      d: 'mean diameter of the turns',
+      l: 'length of the winding',
+      D_e: '(K \u2212 E)/k\u00b2 of the complete elliptic integrals of the modulus k = d/\u221a(d\u00b2 + l\u00b2)',
+      E_k: 'E \u2212 k of the same modulus',
+    },
+    note: 'As a current sheet: for turns that lie close. The integrals have no closed form; they are reckoned by the arithmetic\u2013geometric mean, and tables have them.',
   },
   'resistance-at-temperature': {
     title: 'Resistance of a load that has warmed',

@@ -5,9 +5,11 @@ import {
   coaxialLine,
   dutyHeating,
   equivalentSource,
+  explainLoadsWithinPhase,
   heatingFactor,
   loadHeating,
   loadImpedance,
+  loadsWithinPhase,
   pauseFromRating,
   peakRatingRule,
   peakRatings,
@@ -16,7 +18,9 @@ import {
   powerTransfer,
   requiredPause,
   resistanceAtTemperature,
+  roundWireResistance,
   skinDepth,
+  solenoidInductance,
   straightWireInductance,
   straysAtPhase,
   twoWireLine,
@@ -51,6 +55,56 @@ const geometry = fc
 const coaxial = geometry.map(({ D, d }) => ({ d_o: D, d_i: d }));
 const permittivity = valueBetween(1, 10);
 const wire = { l: valueBetween(0.01, 10), r: valueBetween(1e-5, 0.005) };
+
+/** I₀(z)/I₁(z) by the power series of both, z = (1 + j)·q: another way than that of the fast function. */
+function besselQuotient(q: number): { B_re: number; B_im: number } {
+  // z²/4 = j·q²/2; the terms of I₁ are taken without its factor z/2.
+  const square = (q * q) / 2;
+  let [zero, one] = [1, 1];
+  const sums = [1, 0, 1, 0] as [number, number, number, number];
+  for (let n = 1; n < 60; n++) {
+    zero *= square / (n * n);
+    one *= square / (n * (n + 1));
+    const sign = n % 4 < 2 ? 1 : -1;
+    sums[n % 2] = (sums[n % 2] as number) + sign * zero;
+    sums[2 + (n % 2)] = (sums[2 + (n % 2)] as number) + sign * one;
+  }
+  const [a, b, c, d] = sums;
+  const size = c * c + d * d;
+  const [re, im] = [(a * c + b * d) / size, (b * c - a * d) / size];
+  // Divided by z/2 = (1 + j)·q/2.
+  return { B_re: (re + im) / q, B_im: (im - re) / q };
+}
+
+/** (K − E)/k² and E − k of d/√(d² + l²) by the trapezoidal rule, which is exact for a smooth periodic function. */
+function coilIntegrals(d: number, l: number): { D_e: number; E_k: number } {
+  const k = d / Math.hypot(d, l);
+  const points = 400;
+  let [D_e, E] = [0, 0];
+  for (let n = 0; n < points; n++) {
+    const sine = Math.sin((Math.PI * (n + 0.5)) / points);
+    const root = Math.sqrt(1 - k * k * sine * sine);
+    D_e += (sine * sine) / root;
+    E += root;
+  }
+  const weight = Math.PI / 2 / points;
+  return { D_e: D_e * weight, E_k: E * weight - k };
+}
+
+/** Strays below their resonance, at a frequency, with a phase. */
+const box = {
+  f: valueBetween(1e5, 5e6),
+  L: valueBetween(1e-8, 1e-6),
+  C: valueBetween(1e-12, 2e-11),
+  phi: valueBetween(0.01, 1.5),
+};
+const boxOf = ({ f, L, C, phi }: Readonly<Record<string, number>>) => ({
+  frequency: f!,
+  seriesInductance: L!,
+  parallelCapacitance: C!,
+  phase: phi!,
+});
+const resonance = ({ f, L, C }: { f: number; L: number; C: number }) => (2 * Math.PI * f) ** 2 * L * C;
 
 const kelvin = valueBetween(1, 300);
 /** A final rise above a highest rise, above a rise at the beginning. */
@@ -109,6 +163,41 @@ export const twins: Twins = {
     fast: ({ R, phi, f }) => straysAtPhase({ resistance: R!, frequency: f!, phase: phi! }).parallelCapacitance,
     symbols: { phi: phase },
   },
+  'resonance-part': {
+    fast: (inputs) => stepValue(explainLoadsWithinPhase(boxOf({ ...inputs, phi: 1 })), 'resonance-part'),
+    symbols: { L: box.L, C: box.C },
+  },
+  'load-range-discriminant': {
+    // At 1/(2π) Hz with u henries and one farad, ω²LC is u; beyond resonance, not so near to 0 that no digit is left.
+    fast: ({ phi, u }) =>
+      stepValue(
+        explainLoadsWithinPhase(boxOf({ f: 1 / (2 * Math.PI), L: u!, C: 1, phi: phi! })),
+        'load-range-discriminant',
+      ),
+    inputs: fc
+      .record({ phi: phase, u: fc.oneof(valueBetween(1e-6, 0.9), valueBetween(1.1, 3)) })
+      .filter(({ phi, u }) => Math.abs(Math.tan(phi) ** 2 + 4 * u * (1 - u)) > 0.01 * (Math.tan(phi) ** 2 + u)),
+  },
+  'lowest-load': {
+    // The capacitance that gives this discriminant, below the resonance.
+    fast: ({ D, f, L, phi }) => {
+      const excess = (D! - Math.tan(phi!) ** 2) / 4;
+      const u = (2 * excess) / (1 + Math.sqrt(1 - 4 * excess));
+      return loadsWithinPhase(boxOf({ f: f!, L: L!, phi: phi!, C: u / resonance({ f: f!, L: L!, C: 1 }) })).lower!;
+    },
+    inputs: fc.record(box).map(({ f, L, C, phi }) => {
+      const u = resonance({ f, L, C });
+      return { f, L, phi, D: Math.tan(phi) ** 2 + 4 * u * (1 - u) };
+    }),
+  },
+  'highest-load': {
+    fast: ({ phi, f, C, u }) =>
+      loadsWithinPhase(boxOf({ f: f!, C: C!, phi: phi!, L: u! / resonance({ f: f!, L: 1, C: C! }) })).upper!,
+    inputs: fc.record(box).map(({ f, L, C, phi }) => {
+      const u = resonance({ f, L, C });
+      return { phi, D: Math.tan(phi) ** 2 + 4 * u * (1 - u), f, C, u };
+    }),
+  },
   'straight-wire-surface': {
     fast: ({ l, r }) => straightWireInductance({ length: l!, diameter: 2 * r! }),
     symbols: wire,
@@ -138,6 +227,35 @@ export const twins: Twins = {
   'skin-depth': {
     fast: ({ rho, f, mu_r }) => skinDepth({ resistivity: rho!, frequency: f!, relativePermeability: mu_r! }),
     symbols: { rho: valueBetween(1e-8, 1e-6), mu_r: valueBetween(1, 1000) },
+  },
+  'round-wire-ratio': {
+    fast: ({ r, delta }) => {
+      // A skin depth of delta at 1 MHz.
+      const resistivity = 0.4 * Math.PI ** 2 * delta! * delta!;
+      return roundWireResistance({ resistivity, frequency: 1e6, diameter: 2 * r!, length: 1 }).ratio;
+    },
+    inputs: fc
+      .record({ delta: valueBetween(1e-5, 1e-3), q: valueBetween(0.5, 5) })
+      .map(({ delta, q }) => ({ r: q * delta, delta, ...besselQuotient(q) })),
+  },
+  'round-wire-resistance': {
+    // At 1e-12 Hz the ratio is 1; that of a wire at radio frequency is what its two resistances say.
+    fast: ({ k_R, rho, l, r }) => {
+      const wire = { resistivity: rho!, diameter: 2 * r!, length: l! };
+      return k_R === 1
+        ? roundWireResistance({ ...wire, frequency: 1e-12 }).resistance
+        : roundWireResistance({ ...wire, frequency: 1e6 }).resistance;
+    },
+    inputs: fc.record({ rho: valueBetween(1e-8, 1e-6), ...wire, direct: fc.boolean() }).map(({ rho, l, r, direct }) => {
+      const { ratio } = roundWireResistance({ resistivity: rho, frequency: 1e6, diameter: 2 * r, length: l });
+      return { k_R: direct ? 1 : ratio, rho, l, r };
+    }),
+  },
+  'solenoid-inductance': {
+    fast: ({ N, d, l }) => solenoidInductance({ diameter: d!, length: l!, turns: N! }),
+    inputs: fc
+      .record({ N: valueBetween(1, 1000), d: valueBetween(1e-3, 0.1), shape: valueBetween(0.2, 20) })
+      .map(({ N, d, shape }) => ({ N, d, l: shape * d, ...coilIntegrals(d, shape * d) })),
   },
   'resistance-at-temperature': {
     fast: ({ R, alpha, T }) => resistanceAtTemperature({ resistance: R!, coefficient: alpha!, rise: T! }),
