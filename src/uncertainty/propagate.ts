@@ -120,9 +120,12 @@ export function propagateChecked(
   correlations: readonly Correlation[],
   options: PropagateOptions,
 ): Propagated {
-  const value = prepared.value();
+  const { method, value, sensitivities } = prepared;
   const rows: Row[] = [];
-  for (const name of names) rows.push(rowOf(name, inputs[name] as UncertainInput, prepared.sensitivity(name)));
+  for (let i = 0; i < names.length; i++) {
+    const name = names[i] as string;
+    rows.push(rowOf(name, inputs[name] as UncertainInput, sensitivities[i] as number));
+  }
   const standardUncertainty = combine(rows, matrix);
   const correlated =
     correlations.length === 0
@@ -133,7 +136,6 @@ export function propagateChecked(
     options.secondOrder === false
       ? undefined
       : secondOrderTerms(prepared, names, inputs, standardUncertainty, correlated.size > 0);
-  const { method } = prepared;
   const assumptions = assumptionsOf(correlations, method);
   const contributions = rows;
   if ('reason' in degrees || secondOrder !== undefined) {
@@ -203,16 +205,12 @@ function withCorrelated(rows: readonly Row[], coefficients: readonly number[], l
   return rows.reduce((total, { contribution }, j) => total + (coefficients[j] as number) * (contribution / largest), 0);
 }
 
+const linear = 'The model is close to linear over the uncertainties of its inputs.';
+const independent = 'All inputs are independent of each other.';
+const independentButStated = 'Inputs are independent of each other except for the stated correlations.';
+const smooth = 'The model is smooth around the values of its inputs: sensitivities are extrapolated differences.';
+
 function assumptionsOf(correlations: readonly Correlation[], method: DifferentiationMethod): readonly string[] {
-  const linear = 'The model is close to linear over the uncertainties of its inputs.';
-  const independent =
-    correlations.length === 0
-      ? 'All inputs are independent of each other.'
-      : 'Inputs are independent of each other except for the stated correlations.';
-  if (method !== 'extrapolated differences') return [linear, independent];
-  return [
-    linear,
-    independent,
-    'The model is smooth around the values of its inputs: sensitivities are extrapolated differences.',
-  ];
+  const dependence = correlations.length === 0 ? independent : independentButStated;
+  return method === 'extrapolated differences' ? [linear, dependence, smooth] : [linear, dependence];
 }

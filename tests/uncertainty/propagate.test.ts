@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { ArithmeticModel } from '../../src/uncertainty/index.js';
 import {
   expandedUncertainty,
   monteCarlo,
@@ -72,6 +73,53 @@ describe('first order', () => {
       1,
       7,
     );
+  });
+
+  it('gives every input the same sensitivity alone as beside others, to the last bit', () => {
+    const number = fc.double({ min: 0.1, max: 3, noNaN: true });
+    fc.assert(
+      fc.property(number, number, number, fc.constantFrom(-1.5, 0, 1, 2, 3), (a, b, c, exponent) => {
+        const values = { a, b, c };
+        const model = (constants: Partial<Record<string, number>>): ArithmeticModel => ({
+          arithmetic: (x, m) => {
+            const at = (name: string) => constants[name] ?? (x[name] as never);
+            const quotient = m.divide(m.exp(m.sin(at('a'))), m.sqrt(m.add(m.cos(at('b')), 2)));
+            const rest = m.subtract(m.log(at('c')), m.multiply(at('a'), m.power(at('b'), exponent)));
+            return m.multiply(m.add(quotient, rest), m.multiply(3, at('c')));
+          },
+        });
+        const input = (value: number) => normalInput({ value, standardUncertainty: 0.01 });
+        const together = propagate(model({}), { a: input(a), b: input(b), c: input(c) });
+        for (const [i, name] of (['a', 'b', 'c'] as const).entries()) {
+          const others = { ...values, [name]: undefined } as Partial<Record<string, number>>;
+          const alone = propagate(model(others), { [name]: input(values[name]) });
+          expect(alone.value).toBe(together.value);
+          expect(alone.contributions[0]?.sensitivity).toBe(together.contributions[i]?.sensitivity);
+        }
+      }),
+    );
+  });
+
+  it('names the input whose slope is infinite, not the one beside it', () => {
+    const inputs = {
+      a: normalInput({ value: 2, standardUncertainty: 0.1 }),
+      b: normalInput({ value: 0, standardUncertainty: 0.1 }),
+    };
+    expect(() => propagate({ arithmetic: (x, m) => m.add(x.a, m.sqrt(x.b)) }, inputs)).toThrow(
+      expect.objectContaining({ code: 'result-out-of-range', path: 'model, derivative by b' }),
+    );
+  });
+
+  it('takes a model that ignores an input, or all', () => {
+    const inputs = {
+      a: normalInput({ value: 2, standardUncertainty: 0.1 }),
+      b: normalInput({ value: 5, standardUncertainty: 0.1 }),
+    };
+    const one = propagate({ arithmetic: (x, m) => m.power(x.a, 0) }, inputs);
+    expect(one).toMatchObject({ value: 1, standardUncertainty: 0 });
+    expect(one.contributions.map((row) => row.sensitivity)).toEqual([0, 0]);
+    const none = propagate({ arithmetic: (_, m) => m.add(3, 4) }, inputs);
+    expect(none).toMatchObject({ value: 7, standardUncertainty: 0 });
   });
 
   it('x − x is exactly 0 ± 0 when both are one', () => {
@@ -222,6 +270,23 @@ describe('inputs that cannot be', () => {
     [() => repeatedReadingsInput([1]), 'wrong-count'],
     [() => expandedUncertainty({ standardUncertainty: 1, coverageProbability: 95 }), 'not-a-fraction'],
     [() => propagate(() => 1, {}), 'wrong-count'],
+    [
+      () =>
+        propagate({ arithmetic: (x, m) => m.log(x.x) }, { x: normalInput({ value: -1, standardUncertainty: 0.1 }) }),
+      'function-not-finite',
+    ],
+    [
+      () =>
+        propagate(
+          {
+            arithmetic: () => {
+              throw new Error('no model');
+            },
+          },
+          { x: normalInput({ value: 1, standardUncertainty: 0.1 }) },
+        ),
+      'function-not-finite',
+    ],
     [
       () => propagate(({ x }) => Math.log(x), { x: normalInput({ value: -1, standardUncertainty: 0.1 }) }),
       'function-not-finite',

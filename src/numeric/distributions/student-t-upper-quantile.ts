@@ -48,7 +48,10 @@ function inTail(upperTail: number, degreesOfFreedom: number, ratio: number): num
     const newton = Math.log(tail / upperTail) / hazard;
     v += newton / (1 + (newton * (trend + hazard)) / 2);
     if (Math.abs(newton) < 3e-6 * v) {
-      return Math.sqrt(-degreesOfFreedom * Math.expm1(-v * v)) * Math.exp((v * v) / 2);
+      const last = v * v;
+      return last < 700
+        ? Math.sqrt(degreesOfFreedom * Math.expm1(last))
+        : Math.sqrt(degreesOfFreedom) * Math.exp(last / 2);
     }
   }
   return fail('not-converged', 'upperTail', upperTail, 'the quantile was not found');

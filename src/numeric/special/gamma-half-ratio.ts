@@ -24,5 +24,7 @@ export function gammaHalfRatio(x: number): number {
   let sum = 0;
   for (let k = gammaHalfRatioSeries.length - 1; k >= 0; k--)
     sum = sum * inverseSquare + (gammaHalfRatioSeries[k] as number);
-  return (above / below) * Math.sqrt(w) * Math.exp(inverseSquare * sum);
+  // The exponent is below 2e-4: four terms of the exponential series are exact to rounding.
+  const y = inverseSquare * sum;
+  return (above / below) * Math.sqrt(w) * (1 + y * (1 + (y / 2) * (1 + y / 3)));
 }

@@ -3,15 +3,16 @@ import type { UncertainInput } from '../uncertain-input.js';
 import { numberArithmetic } from './arithmetic.js';
 import { type Derivatives, differentiate } from './directional.js';
 import type { AnalyticModel, ArithmeticModel, DifferentiationMethod, Model, OrdinaryModel, Values } from './model.js';
+import { liftPair, type SlopePair, slopePairArithmetic } from './slope-pair.js';
 import { type Taylor, taylorArithmetic } from './taylor.js';
 
-/** A model that can be evaluated at the values of its inputs, and differentiated there along a direction. */
+/** A model around the values of its inputs: its value and sensitivities, and its derivatives along a direction. */
 export interface DifferentiableModel {
   readonly method: DifferentiationMethod;
-  /** The model at the values of the inputs, never anything but a finite number. */
-  readonly value: () => number;
-  /** Partial derivative with respect to an input, in the unit of the model over the unit of the input. */
-  readonly sensitivity: (name: string) => number;
+  /** The model at the values of the inputs. */
+  readonly value: number;
+  /** Partial derivative by each input, in the order of the names, in the unit of the model over that of the input. */
+  readonly sensitivities: readonly number[];
   /** Derivatives of `t ↦ model(x + t·direction)` at t = 0; inputs without a direction stay. */
   readonly along: (direction: Readonly<Record<string, number>>) => Derivatives;
 }
@@ -37,19 +38,25 @@ export function numberFunction(model: Model): (x: Values) => number {
 
 /** The model at given values, or an error where that is no finite number. */
 function finiteAt(f: (x: Values) => number, x: Values): number {
-  const y = guarded(f, x);
-  return typeof y === 'number' && Number.isFinite(y)
-    ? y
-    : fail('function-not-finite', 'model', y, `must be a finite number at ${show(x)}`);
+  return requireModelValue(guarded(f, x), x);
+}
+
+function requireModelValue(y: number, x: Values): number {
+  if (typeof y === 'number' && Number.isFinite(y)) return y;
+  return fail('function-not-finite', 'model', y, `must be a finite number at ${show(x)}`);
 }
 
 function guarded(f: (x: Values) => number, x: Values): number {
   try {
     return f(x);
   } catch (error) {
-    if (error instanceof CalculationError) throw error;
-    return fail('function-not-finite', 'model', String(error), `must not throw at ${show(x)}`);
+    return failThrown(error, x);
   }
+}
+
+function failThrown(error: unknown, x: Values): never {
+  if (error instanceof CalculationError) throw error;
+  return fail('function-not-finite', 'model', String(error), `must not throw at ${show(x)}`);
 }
 
 function show(x: Values): string {
@@ -71,13 +78,13 @@ function shifted(
 function analytic(model: AnalyticModel, values: Values, names: readonly string[]): DifferentiableModel {
   return {
     method: 'analytic',
-    value: () => finiteAt(model.evaluate, values),
-    sensitivity: (name) => {
+    value: finiteAt(model.evaluate, values),
+    sensitivities: names.map((name) => {
       const given = Object.hasOwn(model.sensitivities, name) ? model.sensitivities[name] : undefined;
       if (given === undefined)
         fail('wrong-type', `model.sensitivities.${name}`, given, 'must be a function of the inputs');
       return requireResult(guarded(given, values), `model.sensitivities.${name}`);
-    },
+    }),
     // Higher derivatives are found from the model itself; the first stays as the caller gives it.
     along: (direction) => differentiate((t) => numberAt(model.evaluate, shifted(values, names, direction, t))),
   };
@@ -102,28 +109,18 @@ function ordinary(
     differentiate((t) => numberAt(model, shifted(values, names, direction, t)));
   return {
     method: 'extrapolated differences',
-    value: () => finiteAt(model, values),
-    sensitivity: (name) => {
+    value: finiteAt(model, values),
+    sensitivities: names.map((name) => {
       const { value, standardUncertainty } = inputs[name] as UncertainInput;
       // Without an uncertainty the value itself sets the scale of the step.
       const scale = standardUncertainty > 0 ? standardUncertainty : Math.abs(value) * 1e-3 || 1e-3;
       return along({ [name]: scale }).first / scale;
-    },
+    }),
     along,
   };
 }
 
 function forward(model: ArithmeticModel, values: Values, names: readonly string[]): DifferentiableModel {
-  // The inputs as constants; those along which a derivative is taken stand in for their constant meanwhile.
-  const x: Record<string, Taylor | number> = { ...values };
-  const sensitivity = (name: string): number => {
-    const constant = values[name] as number;
-    x[name] = [constant, 1, 0, 0];
-    const y = model.arithmetic(x, taylorArithmetic);
-    x[name] = constant;
-    const first = typeof y === 'number' ? 0 : y[1];
-    return Number.isFinite(first) ? first : requireResult(first, `model, derivative by ${name}`);
-  };
   const along = (direction: Readonly<Record<string, number>>): Derivatives => {
     const moved: Record<string, Taylor | number> = {};
     for (const name of names) {
@@ -135,10 +132,40 @@ function forward(model: ArithmeticModel, values: Values, names: readonly string[
     const [, c1, c2, c3] = typeof y === 'number' ? ([y, 0, 0, 0] as const) : y;
     return { first: c1, second: 2 * c2, third: 6 * c3, firstError: 0 };
   };
-  return {
-    method: 'forward mode',
-    value: () => finiteAt((at) => model.arithmetic(at, numberArithmetic), values),
-    sensitivity,
-    along,
-  };
+  // Two inputs carry their derivatives at a time, the rest are constants; every round gives the same value.
+  const x: Record<string, SlopePair | number> = { ...values };
+  const sensitivities: number[] = [];
+  let value = Number.NaN;
+  for (let i = 0; i < names.length; i += 2) {
+    const a = names[i] as string;
+    const b = names[i + 1];
+    x[a] = [values[a] as number, 1, 0];
+    if (b !== undefined) x[b] = [values[b] as number, 0, 1];
+    const y = liftPair(slopesAt(model, x, values));
+    value = requireModelValue(y[0], values);
+    sensitivities.push(Number.isFinite(y[1]) ? y[1] : alone(along, a));
+    if (b !== undefined) sensitivities.push(Number.isFinite(y[2]) ? y[2] : alone(along, b));
+    if (i + 2 < names.length) {
+      x[a] = values[a] as number;
+      x[b as string] = values[b as string] as number;
+    }
+  }
+  return { method: 'forward mode', value, sensitivities, along };
+}
+
+/** A sensitivity along one direction, where two at once gave no number. */
+function alone(along: DifferentiableModel['along'], name: string): number {
+  return requireResult(along({ [name]: 1 }).first, `model, derivative by ${name}`);
+}
+
+function slopesAt(
+  model: ArithmeticModel,
+  x: Readonly<Record<string, SlopePair | number>>,
+  values: Values,
+): SlopePair | number {
+  try {
+    return model.arithmetic(x, slopePairArithmetic);
+  } catch (error) {
+    return failThrown(error, values);
+  }
 }
