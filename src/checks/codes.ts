@@ -132,6 +132,10 @@ export const codeList = {
     cause: 'A reading belongs to no point of the plan.',
     remedy: 'Check the point of the reading.',
   },
+  'alarm-reason-differs': {
+    cause: 'The monitor gave another reason for an alarm than the stated monitor has.',
+    remedy: 'Find out which of its limits it applied: an alarm for a wrong reason may hide one that is missing.',
+  },
   'reading-converted': {
     cause: 'A reading is in another quantity than the limits and was converted at the load.',
     remedy: 'Read the quantity of the plan where possible: the error of the load enters a conversion.',

@@ -1,3 +1,4 @@
+export { type AlarmReason, alarmReasons, alarmReasonText } from './alarm-reason.js';
 export { type AreaAtResistance, type AreaQuestion, areaAtResistance } from './area-at-resistance.js';
 export type { BoxAccuracy, DecadeBox, ResistanceBox, SubstitutionBox } from './box.js';
 export type { AlarmChallenge, MonitorChallenge, ReadingChallenge, SweepChallenge } from './challenge.js';
@@ -16,7 +17,6 @@ export { displayedResistance } from './displayed-resistance.js';
 export { explainAlarm } from './explain-alarm.js';
 export type { Monitor, MonitorDisplay, MonitorLimit, MonitorRise, SeriesResistance } from './monitor.js';
 export {
-  type AlarmReason,
   type MonitorAlarm,
   type MonitorState,
   type MonitorStates,

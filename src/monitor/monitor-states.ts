@@ -1,13 +1,11 @@
 import { fail, requireChoice, requireResult } from '../checks/index.js';
+import type { AlarmReason } from './alarm-reason.js';
 import { checkMonitor } from './check-monitor.js';
 import { holdUntil } from './hold-until.js';
 import { type MachineLimits, machineLimits, releaseTopAt, topAt } from './machine-limits.js';
 import type { Monitor, MonitorRise } from './monitor.js';
 import { type Cursor, skipAccepted } from './skip-accepted.js';
 import { columnsOf, type ResistanceTrace, type TraceColumns, type TracedResistance, timeAt } from './trace.js';
-
-/** Why a monitor alarms. */
-export type AlarmReason = 'above-upper' | 'below-lower' | 'rise' | 'not-yet-accepted';
 
 /** One alarm. */
 export interface MonitorAlarm {

@@ -1,4 +1,5 @@
 import { formatQuantity } from '../units/index.js';
+import { alarmReasonWarnings, reasonOfChallenge } from './alarm-reasons.js';
 import type { ChallengeFinding } from './findings.js';
 import { judgeResponse } from './judge-response.js';
 import type { Plan, PlanChallenge } from './plan.js';
@@ -14,6 +15,7 @@ export function assessChallenge(
   if (challenge.kind === 'sweep') return undefined;
   const { id, number, set, kind, baseline, limit } = challenge;
   const mustAlarm = kind === 'must-alarm';
+  const expectedReason = reasonOfChallenge(challenge);
   const common = {
     challenge: id,
     number,
@@ -22,14 +24,17 @@ export function assessChallenge(
     set,
     ...(baseline === undefined ? {} : { baseline }),
     mustAlarm,
+    ...(expectedReason === undefined ? {} : { expectedReason }),
   };
   if (seen === undefined) return { ...common, verdict: 'not judged', message: 'Nothing was written down.' };
-  const { alarm, responseTime, note } = seen;
+  const { alarm, responseTime, note, alarmReason } = seen;
   const where = set === 'open' ? 'open circuit' : set === 0 ? 'short circuit' : formatQuantity(set, 'ohm');
   const rest = {
     alarm,
     ...(responseTime === undefined ? {} : { responseTime }),
+    ...(alarmReason === undefined ? {} : { alarmReason }),
     ...(note === undefined ? {} : { note }),
+    ...warningsOf(`Challenge ${number}, ${where}`, alarmReason, expectedReason),
   };
   const isRight = alarm === mustAlarm;
   const did = `${where}: ${alarm ? 'alarm' : 'no alarm'}, and it must ${mustAlarm ? '' : 'not '}alarm`;
@@ -40,4 +45,9 @@ export function assessChallenge(
   const { judged, because } = judgeResponse(plan, responseTime, wait);
   const message = `${did}; it came after ${formatQuantity(responseTime, 's')}, permitted are ${formatQuantity(wait, 's')}: ${because}.${responseTime > wait ? ' The alarm trips late.' : ''}`;
   return { ...common, ...rest, response: judged, verdict: judged.verdict, message };
+}
+
+function warningsOf(...question: Parameters<typeof alarmReasonWarnings>): Pick<ChallengeFinding, 'warnings'> {
+  const warnings = alarmReasonWarnings(...question);
+  return warnings.length === 0 ? {} : { warnings };
 }

@@ -1,7 +1,8 @@
 import type { Warning } from '../checks/index.js';
-import { explainAlarm, type Monitor, type MonitorAlarm, monitorStates } from '../monitor/index.js';
+import { type AlarmReason, explainAlarm, type Monitor, type MonitorAlarm, monitorStates } from '../monitor/index.js';
 import { formatQuantity } from '../units/index.js';
 import type { Step } from '../working/index.js';
+import { alarmReasonWarnings } from './alarm-reasons.js';
 import type { TraceFindings, TripFinding } from './findings.js';
 import { judgeResponse } from './judge-response.js';
 import type { Plan } from './plan.js';
@@ -37,10 +38,9 @@ export function assessTrace(plan: Plan, trace: MonitorTrace, number: number): Tr
   const scene: Scene = { plan, trace, model, limits };
   const pairs = pairAlarms(expected.alarms, trace.alarms, slackOf(plan), model.alarmDelay ?? 0);
   const made = pairs.map(({ expected: alarm, noted, isStanding }) => {
-    if (alarm === undefined) return falseAlarm(scene, noted as NotedAlarm);
-    return noted !== undefined && isStanding !== true
-      ? answered(scene, alarm, noted)
-      : missed(scene, alarm, isStanding);
+    if (alarm === undefined) return withReasons(falseAlarm(scene, noted as NotedAlarm), noted as NotedAlarm);
+    if (noted === undefined || isStanding === true) return missed(scene, alarm, isStanding);
+    return withReasons(answered(scene, alarm, noted), noted, comparedWith(scene, alarm, noted));
   });
   return {
     number,
@@ -113,6 +113,35 @@ function answered(scene: Scene, alarm: MonitorAlarm, noted: NotedAlarm): JudgedA
     warnings,
     working: [apart, ...working],
   };
+}
+
+/** What the reason that was noted is compared with; nothing where the stated monitor has none of its own. */
+function comparedWith(scene: Scene, alarm: MonitorAlarm, noted: NotedAlarm): ComparedReason | undefined {
+  const { reason, baseline } = alarm;
+  // What a trace begins with, and what the bench leaves open, may have any reason.
+  const sure = reason === 'not-yet-accepted' ? undefined : sureStretch(scene, alarm);
+  if (sure === undefined) return undefined;
+  const { reason: other } = noted;
+  const { trace, limits } = scene;
+  const isBeyond = (R: number): boolean => other !== undefined && limits.isSurelyBeyond(R, other, baseline);
+  const isBoth = firstStretch(trace, { from: sure.from, to: noted.from }, isBeyond) !== undefined;
+  return { expected: reason, besides: isBoth ? ' The resistance was beyond both limits.' : '' };
+}
+
+interface ComparedReason {
+  readonly expected: AlarmReason;
+  readonly besides: string;
+}
+
+/** A judged alarm with the reason that was noted, and a warning where the stated monitor has another. */
+function withReasons(judged: JudgedAlarm, { from, reason }: NotedAlarm, compared?: ComparedReason): JudgedAlarm {
+  const { expected, besides } = compared ?? {};
+  const differing = alarmReasonWarnings(`Alarm noted at ${seconds(from)}`, reason, expected, besides);
+  const reasons = {
+    ...(reason === undefined ? {} : { alarmReason: reason }),
+    ...(expected === undefined ? {} : { expectedReason: expected }),
+  };
+  return { ...judged, row: { ...judged.row, ...reasons }, warnings: [...(judged.warnings ?? []), ...differing] };
 }
 
 /** An alarm that did not come, or was there already: judged where it stayed away longer than is permitted. */

@@ -10,6 +10,7 @@ import {
 import { expandedUncertainty } from '../uncertainty/index.js';
 import { formatBand, formatQuantity } from '../units/index.js';
 import type { Step } from '../working/index.js';
+import { sweepReasonWarnings } from './alarm-reasons.js';
 import type { TripFinding, TripFindings } from './findings.js';
 import { judgeMeasured } from './judge-measured.js';
 import { judgeResponse } from './judge-response.js';
@@ -25,6 +26,7 @@ export function assessTrips(plan: Plan, readings: readonly ChallengeReading[], p
   if (stated === undefined || box === undefined) return undefined;
   const model = monitorAtBench(stated, plan.bench);
   const leftOut: Warning[] = [];
+  const differing: Warning[] = [];
   const sweeps = planned.flatMap((challenge): MonitorSweep[] => {
     if (challenge.kind !== 'sweep') return [];
     const rows = readings.filter((row) => row.challenge === challenge.number && row.set !== undefined);
@@ -37,6 +39,7 @@ export function assessTrips(plan: Plan, readings: readonly ChallengeReading[], p
         });
         return [];
       }
+      differing.push(...sweepReasonWarnings(challenge, run));
       const responseTime = run.find((row) => row.responseTime !== undefined)?.responseTime;
       return [
         {
@@ -66,7 +69,7 @@ export function assessTrips(plan: Plan, readings: readonly ChallengeReading[], p
     sweeps,
     rows: made.map(({ row }) => ({ phase, ...row })),
     hysteresis: found.hysteresis,
-    warnings: [...leftOut, ...found.warnings, ...distinct(judging)],
+    warnings: [...leftOut, ...differing, ...found.warnings, ...distinct(judging)],
     working: [...found.working, ...made.flatMap(({ working }) => working)],
   };
 }

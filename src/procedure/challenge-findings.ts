@@ -1,4 +1,5 @@
-import { atPath, requireChoice, requireNonNegative, requirePositive } from '../checks/index.js';
+import { atPath, fail, requireChoice, requireNonNegative, requirePositive } from '../checks/index.js';
+import { alarmReasons } from '../monitor/index.js';
 import { assessChallenge } from './assess-challenge.js';
 import { assessTrips } from './assess-trips.js';
 import type { ChallengeFinding, TripFindings } from './findings.js';
@@ -47,9 +48,12 @@ export function challengeFindings(
   return { rows, trips, extra };
 }
 
-function checkChallengeReading({ challenge, set, responseTime, phase }: ChallengeReading): void {
+function checkChallengeReading({ challenge, set, alarm, responseTime, alarmReason, phase }: ChallengeReading): void {
   requireChoice(phase, 'phase', ['as-found', 'as-left']);
   requirePositive(challenge, 'challenge');
   if (set !== undefined) requireNonNegative(set, 'set');
   if (responseTime !== undefined) requireNonNegative(responseTime, 'responseTime');
+  if (alarmReason === undefined) return;
+  requireChoice(alarmReason, 'alarmReason', alarmReasons);
+  if (!alarm) fail('contradiction', 'alarmReason', alarmReason, 'must be absent where there was no alarm');
 }

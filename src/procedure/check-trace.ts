@@ -1,4 +1,5 @@
 import { fail, requireAscending, requireChoice, requireFinite, requireNonNegative } from '../checks/index.js';
+import { alarmReasons } from '../monitor/index.js';
 import type { MonitorTrace } from './readings.js';
 
 /** A trace whose columns belong together and whose alarms lie on it, or an error that names the member. */
@@ -21,8 +22,9 @@ export function checkTrace({ phase, of, time, resistance, end, startsIn, alarms 
   const stop = requireFinite(end ?? last, 'end');
   if (stop < last) fail('out-of-range', 'end', stop, `must not lie before the last time, ${last}`);
   let before = start;
-  alarms.forEach(({ from, to }, i) => {
+  alarms.forEach(({ from, to, reason }, i) => {
     const path = `alarms[${i}]`;
+    if (reason !== undefined) requireChoice(reason, `${path}.reason`, alarmReasons);
     if (requireFinite(from, `${path}.from`) > stop) fail('out-of-range', `${path}.from`, from, 'must lie on the trace');
     if (from < before) fail('not-ascending', `${path}.from`, from, `must not lie before ${before}`);
     if (to === undefined) {

@@ -2,7 +2,7 @@ import type { Band } from '../band/index.js';
 import type { Warning } from '../checks/index.js';
 import type { Quantity } from '../circuit/index.js';
 import type { Conformance } from '../decision/index.js';
-import type { DisplayFit, HysteresisFound, MonitorStates, MonitorSweep } from '../monitor/index.js';
+import type { AlarmReason, DisplayFit, HysteresisFound, MonitorStates, MonitorSweep } from '../monitor/index.js';
 import type { ExpandedUncertainty } from '../uncertainty/index.js';
 import type { Step } from '../working/index.js';
 import type { ChallengeReading, MonitorReading, Phase, Reading } from './readings.js';
@@ -176,7 +176,7 @@ export interface MonitorFinding extends JudgedMeasured {
 }
 
 /** One challenge of the monitor. */
-export interface ChallengeFinding {
+export interface ChallengeFinding extends AlarmReasons {
   readonly challenge: string;
   readonly number: number;
   readonly phase: Phase;
@@ -192,6 +192,16 @@ export interface ChallengeFinding {
   readonly verdict: Verdict;
   readonly message: string;
   readonly note?: string;
+  /** Absent where there is none. */
+  readonly warnings?: readonly Warning[];
+}
+
+/** Why it alarmed: what was noted beside what was to be expected. A difference is a warning, never a verdict. */
+export interface AlarmReasons {
+  /** The reason that the monitor gave; absent where none was noted. */
+  readonly alarmReason?: AlarmReason;
+  /** The reason of the stated monitor; absent where it has no alarm, or none is to be compared. */
+  readonly expectedReason?: AlarmReason;
 }
 
 /** What the sweeps of one state of the unit show. */
@@ -222,8 +232,8 @@ export interface JudgedMeasured {
   readonly simpleVerdict?: Verdict;
 }
 
-/** A trip point, a release point or a response time against what the sheet states. */
-export interface TripFinding extends JudgedMeasured {
+/** A trip point, a release point or a response time against what the sheet states; reasons only of alarms on a trace. */
+export interface TripFinding extends JudgedMeasured, AlarmReasons {
   readonly phase: Phase;
   readonly what: string;
   readonly unit: 'ohm' | 's';

@@ -1,4 +1,5 @@
 import type { Quantity } from '../circuit/index.js';
+import type { AlarmReason } from '../monitor/index.js';
 import type { DegreesOfFreedom } from '../uncertainty/index.js';
 
 /** What was read at the bench. All numbers in SI units. */
@@ -70,6 +71,8 @@ export interface ChallengeReading {
   readonly alarm: boolean;
   /** Time from setting to the alarm, in seconds, where it was taken. */
   readonly responseTime?: number;
+  /** Of an alarm: the reason that the monitor gave, where it gives one. */
+  readonly alarmReason?: AlarmReason;
   readonly phase: Phase;
   readonly note?: string;
 }
@@ -99,4 +102,6 @@ export interface NotedAlarm {
   readonly from: number;
   /** Time at which it ended, in seconds; absent where it stood at the end of the trace. */
   readonly to?: number;
+  /** The reason that the monitor gave, where it gives one. */
+  readonly reason?: AlarmReason;
 }

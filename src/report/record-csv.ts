@@ -65,6 +65,8 @@ const columnNames = [
   'display verdict',
   'peak voltage [V]',
   'response time [s]',
+  'alarm reason',
+  'expected alarm reason',
   'after interruption',
   'mode unchanged',
   'note',
@@ -148,7 +150,7 @@ function pointRow(finding: PointFinding, point: PlanPoint | undefined, unit: Pri
 }
 
 function challengeRow(finding: ChallengeFinding): CsvRow {
-  const { challenge, number, set, phase, alarm, responseTime, response, verdict, message, note } = finding;
+  const { challenge, number, set, phase, alarm, responseTime, response, verdict, message, note, warnings } = finding;
   return {
     kind: 'monitor challenge',
     number,
@@ -164,6 +166,9 @@ function challengeRow(finding: ChallengeFinding): CsvRow {
     'verdict without guard band': response?.simpleVerdict,
     reason: response?.reason,
     message,
+    warnings: warnings?.map((warning) => warning.message).join(' '),
+    'alarm reason': finding.alarmReason,
+    'expected alarm reason': finding.expectedReason,
     note,
   };
 }
@@ -188,6 +193,8 @@ function tripRow(finding: TripFinding): CsvRow {
     'verdict without guard band': finding.simpleVerdict,
     reason: finding.reason,
     message,
+    'alarm reason': finding.alarmReason,
+    'expected alarm reason': finding.expectedReason,
   };
 }
 

@@ -137,6 +137,7 @@ function columnsOf(plan: Plan): readonly WorksheetColumn[] {
     { title: 'display' },
     { title: 'peak voltage' },
     { title: 'response time' },
+    { title: 'alarm reason' },
     {
       title: 'phase',
       point: () => 'as-found',

@@ -198,7 +198,7 @@ describe('documents with leakage', () => {
   });
 
   it('take a filled-in worksheet back', () => {
-    const filled = worksheetCsv(plan).replace(/(leakage\/neutral,.*?),,,,,as-found/, '$1,0.096 A,,,,as-found');
+    const filled = worksheetCsv(plan).replace(/(leakage\/neutral,.*?),,,,,,as-found/, '$1,0.096 A,,,,,as-found');
     const { readings } = readReadingsCsv(filled);
     expect(readings).toEqual([{ point: 'leakage/neutral', phase: 'as-found', quantity: 'current', value: 0.096 }]);
   });

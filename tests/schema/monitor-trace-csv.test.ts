@@ -90,6 +90,29 @@ describe('a trace of the monitor in CSV', () => {
     });
   });
 
+  it('keeps the reason of an alarm, in the row where it begins or in every row of it', () => {
+    const alarms = (...rows: readonly string[]) =>
+      readMonitorTraceCsv([`${header},alarm reason`, '0,60,no alarm,', ...rows].join('\n')).alarms;
+    const expected = [{ from: 12, to: 20, reason: 'rise' }];
+    expect(alarms('10,90,,', '12,,alarm,rise', '15,91,,', '20,60,no alarm,')).toEqual(expected);
+    expect(alarms('10,90,,', '12,,alarm,Rise', '15,91,alarm,rise', '20,60,no alarm,')).toEqual(expected);
+    expect(alarms('10,90,,', '12,,alarm,', '20,60,no alarm,')).toEqual([{ from: 12, to: 20 }]);
+  });
+
+  it('refuses a reason without its alarm, or another one in the middle of an alarm', () => {
+    const faults = (...rows: readonly string[]) =>
+      faultsOf([`${header},alarm reason`, '0,60,no alarm,', ...rows].join('\n')).map(
+        ({ code, path }) => `${code} at ${path}`,
+      );
+    const at = (line: number) => [`contradiction at line ${line}, column 4 (alarm reason)`];
+    expect(faults('10,90,,rise')).toEqual(at(3));
+    expect(faults('10,90,alarm,rise', '15,60,no alarm,rise')).toEqual(at(4));
+    expect(faults('10,90,alarm,rise', '12,91,,above-upper')).toEqual(at(4));
+    expect(faults('10,90,alarm,', '12,91,,rise')).toEqual(at(4));
+    expect(faults('10,90,alarm,loose')).toEqual(['unknown-choice at line 3, column 4 (alarm reason)']);
+    expect(faults('10,90,perhaps,rise')).toEqual(['unknown-choice at line 3, column 3 (alarm)']);
+  });
+
   it('has a sentence for each of its columns', () => {
     expect(monitorTraceColumns.map(({ name: column }) => column)).toEqual([
       'time',
@@ -97,6 +120,7 @@ describe('a trace of the monitor in CSV', () => {
       'displayed',
       'resistance',
       'alarm',
+      'alarm reason',
     ]);
     for (const { holds } of monitorTraceColumns) expect(holds).toMatch(/^[A-Z].*\.$/);
   });
@@ -219,8 +243,8 @@ function inCells(text: string): string {
 
 function withAlarms(text: string): string {
   let state = '';
-  return text.trimEnd().replaceAll(/,([^,\n]*)$/gm, (_, cell) => {
+  return text.trimEnd().replaceAll(/^([^,\n]*,[^,\n]*),([^,\n]*),/gm, (_, before, cell) => {
     if (cell !== '') state = cell;
-    return `,${state}`;
+    return `${before},${state},`;
   });
 }

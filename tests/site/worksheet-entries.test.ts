@@ -135,6 +135,23 @@ describe('the monitor', () => {
     expect(readingsFromTyped(entries, plan).readings.monitorChallenges?.map(({ set }) => set)).toEqual([first, second]);
   });
 
+  it('keeps the reason of an alarm through a sheet and storage, and asks for the alarm where there is none', () => {
+    const place = { challenge: 1, phase: 'as-found' } as const;
+    const alarming = editChallenge(withExample, place, 'alarm', 'yes');
+    const entries = editChallenge(alarming, place, 'alarmReason', 'below-lower');
+    const kept = entriesFromSaved(savedText(entries)) as Entries;
+    expect(kept).toEqual(entries);
+    const [reading] = readingsFromTyped(kept, plan).readings.monitorChallenges ?? [];
+    expect(reading).toMatchObject({ alarm: true, alarmReason: 'below-lower' });
+    const sheet = 'point,reading,alarm reason\nmonitor/1,alarm,below-lower';
+    expect(readCsvSheet(sheet, withExample, plan).entries?.challenges).toEqual(entries.challenges);
+    const none = readingsFromTyped(editChallenge(entries, place, 'alarm', 'no'), plan);
+    expect(none.faults).toMatchObject([
+      { field: 'challenge as-found 1 once reason', fault: { code: 'contradiction' } },
+    ]);
+    expect(none.readings.monitorChallenges?.[0]).toEqual({ challenge: 1, alarm: false, phase: 'as-found' });
+  });
+
   it('asks for the alarm where a time is written', () => {
     const entries = editChallenge(noEntries, { challenge: 1, phase: 'as-found' }, 'responseTime', '3 s');
     expect(readingsFromTyped(entries).faults.map(({ fault }) => fault.path)).toEqual(['alarm']);

@@ -1,7 +1,9 @@
+import { alarmReasons } from '../../monitor/index.js';
 import type { ChallengeFinding, Phase, Plan, PlanChallenge, TripFindings } from '../../procedure/index.js';
 import { plainText } from '../escape/plain-text.js';
 import { valueText } from '../numbers/value-text.js';
 import { sweepPictures } from '../picture/sweep-pictures.js';
+import { isAnyReason, reasonCell, reasonColumn } from './alarm-reason-cell.js';
 import { blank, none, stateCell, textCell } from './cells.js';
 import { warningNotes } from './point-notes.js';
 import type { Block, Column, Row, Section } from './sheet.js';
@@ -32,6 +34,11 @@ export function challengesWorksheet(plan: Plan): readonly Section[] {
         { kind: 'paragraph', text: plainText(`Connection: ${thresholds.connection}`) },
         ...boxText(plan),
         tableOf('monitor-challenges', 'Resistances to set, and what the monitor must do', columns, rows),
+        {
+          kind: 'paragraph',
+          tone: 'small',
+          text: `Where the monitor says why it alarms, write it beside the alarm: ${alarmReasons.join(', ')}.`,
+        },
         ...undecided(plan),
         ...cautions(plan),
       ],
@@ -63,6 +70,7 @@ export function challengesRecord(
   const thresholds = plan.monitorThresholds;
   if (thresholds === undefined) return [];
   const pictures = sweepPictures(plan, trips);
+  const hasReasons = isAnyReason(findings);
   const tripRows = trips.flatMap((trip) => trip.rows);
   return [
     {
@@ -74,8 +82,10 @@ export function challengesRecord(
         tableOf(
           'monitor-challenges',
           'Resistances that were set, and what the monitor did',
-          challengeColumns,
-          findings.map((finding) => challengeRow(finding, thresholds.challenges)),
+          hasReasons
+            ? [...challengeColumns, reasonColumn, ...verdictColumns]
+            : [...challengeColumns, ...verdictColumns],
+          findings.map((finding) => challengeRow(finding, thresholds.challenges, hasReasons)),
         ),
         ...(tripRows.length === 0
           ? []
@@ -99,11 +109,14 @@ const challengeColumns: readonly Column[] = [
   { id: 'baseline', title: 'Baseline', align: 'right' },
   { id: 'must', title: 'Must', align: 'left' },
   { id: 'did', title: 'Did', align: 'left' },
+];
+
+const verdictColumns: readonly Column[] = [
   { id: 'state', title: 'State', align: 'left' },
   { id: 'verdict', title: 'Verdict', align: 'left' },
 ];
 
-function challengeRow(finding: ChallengeFinding, challenges: readonly PlanChallenge[]): Row {
+function challengeRow(finding: ChallengeFinding, challenges: readonly PlanChallenge[], hasReasons: boolean): Row {
   const { number, set, baseline, mustAlarm, alarm, responseTime, response, phase, verdict, message, note } = finding;
   const isPlain = verdict === 'pass' && (response === undefined || response.reason === 'inside');
   const reason = challenges.find((entry) => entry.number === number)?.reason;
@@ -115,12 +128,14 @@ function challengeRow(finding: ChallengeFinding, challenges: readonly PlanChalle
       baseline === undefined ? none : textCell(ohms(baseline)),
       textCell(mustAlarm ? 'alarm' : 'no alarm'),
       alarm === undefined ? none : textCell(`${alarm ? 'alarm' : 'no alarm'}${after}`),
+      ...(hasReasons ? [reasonCell(finding)] : []),
       stateCell(phase),
       verdictCell(verdict, response?.reason),
     ],
     notes: [
       ...(isPlain ? [] : [{ tone: verdict === 'pass' ? 'plain' : 'attention', text: plainText(message) } as const]),
       ...(verdict === 'pass' || reason === undefined ? [] : [{ tone: 'plain', text: plainText(reason) } as const]),
+      ...warningNotes(finding.warnings ?? []),
       ...(note === undefined ? [] : [{ tone: 'plain', text: plainText(`Note: “${note}”`) } as const]),
     ],
   };

@@ -3,6 +3,7 @@ import { decisionRuleText, type Plan, probabilityText, type TripFinding } from '
 import { plainText } from '../escape/plain-text.js';
 import { unitFor } from '../numbers/print-unit.js';
 import { significantDigits } from '../numbers/value-text.js';
+import { isAnyReason, reasonCell, reasonColumn } from './alarm-reason-cell.js';
 import { none, stateCell, textCell } from './cells.js';
 import type { Block, Cell, Column, Row } from './sheet.js';
 import { verdictCell } from './verdict-word.js';
@@ -11,6 +12,7 @@ import { verdictCell } from './verdict-word.js';
 export function tripTable(id: string, caption: string, rows: readonly TripFinding[]): Block {
   const isGuarded = rows.some(({ acceptance, limits }) => acceptance !== undefined && !isSame(acceptance, limits));
   const isRated = rows.some(({ conformance }) => conformance !== undefined);
+  const hasReasons = isAnyReason(rows);
   const columns: Column[] = [
     { id: 'what', title: 'What', align: 'left' },
     { id: 'value', title: 'Found', align: 'right' },
@@ -19,10 +21,11 @@ export function tripTable(id: string, caption: string, rows: readonly TripFindin
     { id: 'upper', title: 'Upper limit', short: 'Upper', align: 'right' },
     ...(isGuarded ? acceptColumns : []),
     ...(isRated ? [{ id: 'probability', title: 'Conforms', align: 'right' } as const] : []),
+    ...(hasReasons ? [reasonColumn] : []),
     { id: 'state', title: 'State', align: 'left' },
     { id: 'verdict', title: 'Verdict', align: 'left' },
   ];
-  const made = rows.map((row) => tripRow(row, isGuarded, isRated));
+  const made = rows.map((row) => tripRow(row, { isGuarded, isRated, hasReasons }));
   return { kind: 'table', table: { id, caption, columns, groups: [{ headings: [], notes: [], rows: made }] } };
 }
 
@@ -35,7 +38,14 @@ function isSame(acceptance: Band | null, { lower, upper }: Band): boolean {
   return acceptance !== null && acceptance.lower === lower && acceptance.upper === upper;
 }
 
-function tripRow(finding: TripFinding, isGuarded: boolean, isRated: boolean): Row {
+/** Columns that only some tables have. */
+interface Extras {
+  readonly isGuarded: boolean;
+  readonly isRated: boolean;
+  readonly hasReasons: boolean;
+}
+
+function tripRow(finding: TripFinding, { isGuarded, isRated, hasReasons }: Extras): Row {
   const { what, unit, value, expanded, limits, acceptance, conformance, phase, verdict, reason } = finding;
   // One unit for the row, so that U stands beside its value in the same.
   const greatest = Math.max(0, ...[value, limits.lower, limits.upper].filter((number) => number !== undefined));
@@ -53,6 +63,7 @@ function tripRow(finding: TripFinding, isGuarded: boolean, isRated: boolean): Ro
       text(limits.upper),
       ...(isGuarded ? [accepted('lower'), accepted('upper')] : []),
       ...(isRated ? [conformance === undefined ? none : textCell(probabilityText(conformance))] : []),
+      ...(hasReasons ? [reasonCell(finding)] : []),
       stateCell(phase),
       finding.isStated ? verdictCell(verdict, reason) : none,
     ],

@@ -15,6 +15,11 @@ export const monitorTraceColumns = [
     name: 'alarm',
     holds: 'What was noted: alarm or no alarm, in the first row and wherever it changes. Empty: as before.',
   },
+  {
+    name: 'alarm reason',
+    holds:
+      'In the row where an alarm begins: the reason that the monitor gave: above-upper, below-lower, rise or not-yet-accepted.',
+  },
 ] as const satisfies readonly ReadingsColumn[];
 
 /** Name of a column of a trace of the monitor. */

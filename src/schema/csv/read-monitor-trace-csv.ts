@@ -5,7 +5,7 @@ import { failure, faultOf, type ParseResult, unwrap } from '../fault-list.js';
 import { safeParseReadings } from '../parse-readings.js';
 import { type MonitorTraceColumnName, monitorTraceHeader } from './monitor-trace-columns.js';
 import { findDelimiter, type Header, readHeader } from './read-header.js';
-import { readTraceRow, type TraceResistanceColumn, type TraceRow } from './read-trace-row.js';
+import { readTraceRow, type StandingAlarm, type TraceResistanceColumn, type TraceRow } from './read-trace-row.js';
 import { type CsvRow, type Delimiter, plainLines, splitCsv } from './split-csv.js';
 import { traceFromRows } from './trace-from-rows.js';
 
@@ -29,8 +29,8 @@ export interface MonitorTraceCsvOptions {
  *
  * The header names `time`, `set` or `displayed`, and `alarm`; every time and resistance has a unit, in its cell or in
  * the header: `time [ms]`, `set [kohm]`. An open circuit is the word `open`. `alarm` is `alarm` or `no alarm`, in the
- * first row and wherever it changes; a cell that is empty is as before. A row with `end` in place of a resistance ends
- * the trace. Byte-order mark, any line ends, quoted cells and blank rows are read as in `readReadingsCsv`.
+ * first row and wherever it changes; a cell that is empty is as before. The column `alarm reason` may say why, where an
+ * alarm begins. A row with `end` in place of a resistance ends the trace. Byte-order mark, any line ends, quoted cells and blank rows are read as in `readReadingsCsv`.
  *
  * @param text CSV with a header
  * @param options Name, state of the unit, what the resistances are
@@ -111,12 +111,15 @@ function readRows(
 ): readonly (TraceRow & { readonly time: number })[] {
   const read: (TraceRow & { readonly time: number })[] = [];
   let before: number | undefined;
+  let standing: StandingAlarm | undefined;
   for (const [i, row] of rows.entries()) {
     if (faults.length > mostFaults) break;
-    const place = { before, isFirst: i === 0, isLast: i === rows.length - 1, headerLength };
+    const place = { before, standing, isFirst: i === 0, isLast: i === rows.length - 1, headerLength };
     const { content, faults: found } = readTraceRow(row, header, column, place);
     for (const fault of found) faults.push(fault);
-    const { time } = content;
+    const { time, alarm, reason } = content;
+    if (alarm === true) standing ??= { reason };
+    if (alarm === false) standing = undefined;
     if (time === undefined) continue;
     before = time;
     read.push({ ...content, time });

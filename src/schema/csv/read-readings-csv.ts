@@ -28,7 +28,8 @@ export interface ReadingsCsvOptions {
  * Reads a sheet of readings from CSV text. Byte-order mark, any line ends, quoted cells, and commas, semicolons or tabs
  * between cells are read. Every number has a unit, in its cell or in the header: `reading [mA]`. A row without a
  * reading is not a reading. Rows of the monitor have the point `monitor` and the resistance in the column `set`; rows of
- * its challenges the point `monitor/` and their number, and as reading `alarm` or `no alarm`.
+ * its challenges the point `monitor/` and their number, as reading `alarm` or `no alarm`, and the reason of an alarm in
+ * the column `alarm reason`.
  *
  * @param text CSV with a header
  * @param options Who read and when, and how the text is to be understood

@@ -3,6 +3,7 @@ import type { Quantity } from '../../circuit/index.js';
 import type { ChallengeReading, MonitorReading, Phase, Reading } from '../../procedure/index.js';
 import { safeParseQuantity } from '../../units/index.js';
 import { readText } from '../parts/read-quantity.js';
+import { readAlarmReason } from './read-alarm-reason.js';
 import type { Header } from './read-header.js';
 import type { ReadingsColumnName } from './readings-columns.js';
 import { RowCells } from './row-cells.js';
@@ -41,8 +42,9 @@ function contentOf(cells: Cells, usualPhase: Phase): RowContent {
   if (point.toLowerCase() === 'monitor') return monitorOf(cells, phase);
   const challenge = /^monitor\/([1-9]\d{0,3})$/i.exec(point);
   if (challenge !== null) return challengeOf(cells, Number(challenge[1]), phase);
-  if (cells.text('response time') !== '') {
-    cells.fault('response time', 'contradiction', 'must be empty in a row that is not of a challenge of the monitor');
+  for (const name of ['response time', 'alarm reason'] as const) {
+    if (cells.text(name) === '') continue;
+    cells.fault(name, 'contradiction', 'must be empty in a row that is not of a challenge of the monitor');
   }
   if (cells.text('set') !== '') {
     cells.fault(
@@ -103,9 +105,13 @@ function challengeOf(cells: Cells, number: number, phase: Phase | undefined): Ro
   }
   const said = cells.text('reading').toLowerCase();
   if (said === '') return undefined;
+  const alarmReason = readAlarmReason(cells);
   const alarm = said === 'alarm' ? true : said === 'no alarm' || said === 'none' ? false : undefined;
   if (alarm === undefined) {
     cells.fault('reading', 'unknown-choice', 'must be "alarm" or "no alarm" in a row of a challenge of the monitor');
+  }
+  if (alarm === false && cells.text('alarm reason') !== '') {
+    cells.fault('alarm reason', 'contradiction', 'must be empty where there was no alarm');
   }
   const isOpen = cells.text('set') === '' || cells.text('set').toLowerCase() === 'open';
   const set = isOpen ? undefined : readResistance(cells, 'set', 'open');
@@ -118,6 +124,7 @@ function challengeOf(cells: Cells, number: number, phase: Phase | undefined): Ro
       ...(set === undefined ? {} : { set }),
       alarm,
       ...(responseTime === undefined ? {} : { responseTime }),
+      ...(alarmReason === undefined ? {} : { alarmReason }),
       phase,
       ...(note === '' ? {} : { note }),
     },

@@ -1,6 +1,7 @@
 import type { Fault } from '../../checks/index.js';
-import type { TracedResistance } from '../../monitor/index.js';
+import type { AlarmReason, TracedResistance } from '../../monitor/index.js';
 import type { MonitorTraceColumnName } from './monitor-trace-columns.js';
+import { readAlarmReason } from './read-alarm-reason.js';
 import type { Header } from './read-header.js';
 import { RowCells } from './row-cells.js';
 import type { CsvRow } from './split-csv.js';
@@ -15,12 +16,21 @@ export interface TraceRow {
   /** In ohms, or the word that ends the trace. */
   readonly resistance: TracedResistance | 'end' | undefined;
   readonly alarm: boolean | undefined;
+  /** Why, in the row where the alarm begins; what stands in another is that of the alarm before it. */
+  readonly reason: AlarmReason | undefined;
+}
+
+/** An alarm that has begun in an earlier row. */
+export interface StandingAlarm {
+  readonly reason: AlarmReason | undefined;
 }
 
 /** Where a row stands among the others. */
 export interface TraceRowPlace {
   /** The time before it, in seconds; undefined in the first row. */
   readonly before: number | undefined;
+  /** The alarm that stands before it. */
+  readonly standing: StandingAlarm | undefined;
   readonly isFirst: boolean;
   readonly isLast: boolean;
   readonly headerLength: number;
@@ -31,12 +41,13 @@ export function readTraceRow(
   row: CsvRow,
   header: Header<MonitorTraceColumnName>,
   column: TraceResistanceColumn,
-  { before, isFirst, isLast, headerLength }: TraceRowPlace,
+  { before, standing, isFirst, isLast, headerLength }: TraceRowPlace,
 ): { readonly content: TraceRow; readonly faults: readonly Fault[] } {
   const cells = new RowCells(row, header);
   const time = timeOf(cells, before);
   const resistance = resistanceOf(cells, column);
   const alarm = alarmOf(cells);
+  const reason = reasonOf(cells, alarm, standing);
   const isEmpty = (name: MonitorTraceColumnName): boolean => cells.text(name) === '';
   if (isFirst && (isEmpty(column) || resistance === 'end')) {
     cells.fault(column, 'missing-member', 'must be given in the first row: a resistance, or open');
@@ -51,7 +62,7 @@ export function readTraceRow(
     cells.fault('alarm', 'missing-member', 'must be given in the first row: alarm, or no alarm', hint);
   }
   cells.reportExcess(headerLength);
-  return { content: { time, resistance, alarm }, faults: cells.faults };
+  return { content: { time, resistance, alarm, reason }, faults: cells.faults };
 }
 
 type Cells = RowCells<MonitorTraceColumnName>;
@@ -80,4 +91,20 @@ function alarmOf(cells: Cells): boolean | undefined {
   // A decimal comma that parts a cell in two moves the resistance here.
   const hint = /^\d/.test(said) ? 'Numbers have a decimal point where a comma separates the cells.' : undefined;
   return cells.fault('alarm', 'unknown-choice', 'must be "alarm" or "no alarm", or empty where it is as before', hint);
+}
+
+function reasonOf(
+  cells: Cells,
+  alarm: boolean | undefined,
+  standing: StandingAlarm | undefined,
+): AlarmReason | undefined {
+  const reason = readAlarmReason(cells);
+  // Where it is not understood whether there is an alarm, nothing can be said of its reason.
+  if (reason === undefined || (alarm === undefined && cells.text('alarm') !== '')) return undefined;
+  if (!(alarm ?? standing !== undefined)) {
+    return cells.fault('alarm reason', 'contradiction', 'must be empty where there is no alarm');
+  }
+  if (standing === undefined || standing.reason === reason) return reason;
+  const requirement = `must be the same as in the row where the alarm began: ${standing.reason ?? 'empty'}`;
+  return cells.fault('alarm reason', 'contradiction', requirement);
 }

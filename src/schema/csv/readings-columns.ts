@@ -22,6 +22,11 @@ export const readingsColumns = [
   { name: 'display', holds: 'What the display of the generator showed, with its unit.' },
   { name: 'peak voltage', holds: 'Peak voltage, with its unit.' },
   { name: 'response time', holds: 'In a row of a challenge of the monitor: time to its alarm, with its unit.' },
+  {
+    name: 'alarm reason',
+    holds:
+      'In a row of a challenge of the monitor: the reason that it gave for an alarm: above-upper, below-lower, rise or not-yet-accepted.',
+  },
   { name: 'phase', holds: 'as-found or as-left.' },
   { name: 'after interruption', holds: 'yes when the supply was interrupted and restored just before the reading.' },
   { name: 'mode unchanged', holds: 'yes or no, after an interruption.' },

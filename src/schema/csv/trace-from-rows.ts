@@ -18,7 +18,8 @@ export function traceFromRows(
       time.push(row.time);
       resistance.push(row.resistance);
     }
-    if (row.alarm === true) standing ??= { from: row.time };
+    if (row.alarm === true)
+      standing ??= { from: row.time, ...(row.reason === undefined ? {} : { reason: row.reason }) };
     if (row.alarm === false && standing !== undefined) {
       alarms.push({ ...standing, to: row.time });
       standing = undefined;

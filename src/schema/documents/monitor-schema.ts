@@ -1,6 +1,6 @@
 import * as z from 'zod/mini';
 import { CalculationError } from '../../checks/index.js';
-import { checkMonitor, type Monitor } from '../../monitor/index.js';
+import { alarmReasons, checkMonitor, type Monitor } from '../../monitor/index.js';
 import { choice } from '../parts/choice.js';
 import { describeForSchema } from '../parts/json-schema-notes.js';
 import { crossCheck, finite, items, type Loose, list, members, optional } from '../parts/members.js';
@@ -123,15 +123,23 @@ export const resistanceBox = describeForSchema(
   { id: 'ResistanceBox' },
 );
 
+const alarmReason = choice(alarmReasons);
+
+const givenChallenge = members({
+  challenge: z.int('must be a whole number').check(z.gte(1, 'must be 1 or more')),
+  set: optional(resistanceLimit),
+  alarm: z.boolean(),
+  responseTime: optional(pause),
+  alarmReason: optional(alarmReason),
+  phase,
+  note: optional(prose),
+});
+
 /** What the monitor did at one resistance. */
 export const challengeReading = describeForSchema(
-  members({
-    challenge: z.int('must be a whole number').check(z.gte(1, 'must be 1 or more')),
-    set: optional(resistanceLimit),
-    alarm: z.boolean(),
-    responseTime: optional(pause),
-    phase,
-    note: optional(prose),
+  crossCheck(givenChallenge, ({ alarm, alarmReason: noted }, report) => {
+    if (alarm !== false || noted === undefined) return;
+    report('contradiction', ['alarmReason'], noted, 'must be absent where there was no alarm');
   }),
   { id: 'ChallengeReading' },
 );
@@ -144,7 +152,7 @@ const givenTrace = members({
   resistance: list(monitorSet, 1),
   end: optional(pause),
   startsIn: optional(choice(['accepted', 'alarm'])),
-  alarms: list(members({ from: pause, to: optional(pause) })),
+  alarms: list(members({ from: pause, to: optional(pause), reason: optional(alarmReason) })),
 });
 
 /** Resistances against time, with the alarms that were noted. */
@@ -230,6 +238,8 @@ export const monitorDisplayHint = describeForSchema(
   { id: 'MonitorDisplayHint' },
 );
 
+const reasonsShape = { alarmReason: optional(alarmReason), expectedReason: optional(alarmReason) };
+
 /** One challenge of the monitor, judged. */
 export const challengeFinding = describeForSchema(
   members({
@@ -246,6 +256,8 @@ export const challengeFinding = describeForSchema(
     verdict,
     message: prose,
     note: optional(prose),
+    warnings: optional(list(warning)),
+    ...reasonsShape,
   }),
   { id: 'ChallengeFinding' },
 );
@@ -260,6 +272,7 @@ const tripFinding = describeForSchema(
     ...judgedShape,
     isStated: z.boolean(),
     message: prose,
+    ...reasonsShape,
   }),
   { id: 'TripFinding' },
 );
@@ -298,7 +311,7 @@ const states = members({
   end: number,
   alarms: list(
     members({
-      reason: choice(['above-upper', 'below-lower', 'rise', 'not-yet-accepted']),
+      reason: alarmReason,
       since: number,
       from: number,
       to: z.nullable(number),

@@ -57,6 +57,7 @@ export function challengeAt(entries: Entries, place: ChallengePlace): TypedChall
     phase,
     alarm: '',
     responseTime: '',
+    alarmReason: '',
     note: '',
   } as const;
   return entries.challenges.find((row) => isOf(row, place)) ?? blank;
@@ -66,7 +67,7 @@ export function challengeAt(entries: Entries, place: ChallengePlace): TypedChall
 export function editChallenge(
   entries: Entries,
   place: ChallengePlace,
-  field: 'alarm' | 'responseTime' | 'note',
+  field: 'alarm' | 'responseTime' | 'alarmReason' | 'note',
   text: string,
 ): Entries {
   const changed = { ...challengeAt(entries, place), [field]: text } as TypedChallenge;

@@ -1,3 +1,4 @@
+import type { AlarmReason } from 'esu-limits/monitor';
 import type { Phase, Signature } from 'esu-limits/procedure';
 
 /**
@@ -63,6 +64,8 @@ export interface TypedChallenge {
   readonly phase: Phase;
   readonly alarm: '' | 'yes' | 'no';
   readonly responseTime: string;
+  /** The reason that the monitor gave for the alarm. */
+  readonly alarmReason: '' | AlarmReason;
   readonly note: string;
 }
 

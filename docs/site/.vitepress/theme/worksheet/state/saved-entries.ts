@@ -1,3 +1,4 @@
+import { alarmReasons } from 'esu-limits/monitor';
 import {
   type Entries,
   noEntries,
@@ -79,6 +80,7 @@ function challengeOf(row: Record<string, unknown>): TypedChallenge[] {
       phase: phaseOf(row['phase']),
       alarm: flagOf(row['alarm']),
       responseTime: textOf(row['responseTime']),
+      alarmReason: alarmReasons.find((reason) => reason === row['alarmReason']) ?? '',
       note: textOf(row['note']),
     },
   ];

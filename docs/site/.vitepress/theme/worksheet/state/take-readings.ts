@@ -35,12 +35,13 @@ export function takeReadings(entries: Entries, readings: Readings, plan: Plan | 
     }),
   );
   const challenges = (readings.monitorChallenges ?? []).map(
-    ({ challenge, set, phase, alarm, responseTime, note = '' }): TypedChallenge => ({
+    ({ challenge, set, phase, alarm, responseTime, alarmReason, note = '' }): TypedChallenge => ({
       challenge,
       ...(set === undefined ? {} : { set: plannedSet(challenge, set, plan) }),
       phase,
       alarm: alarm ? 'yes' : 'no',
       responseTime: responseTime === undefined ? '' : formatQuantity(responseTime, 's'),
+      alarmReason: alarmReason ?? '',
       note,
     }),
   );

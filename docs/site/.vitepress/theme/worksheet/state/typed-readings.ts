@@ -159,8 +159,13 @@ function readDisplay({ set, phase, displayed }: TypedDisplay, faults: FieldFault
 }
 
 function readChallenge(typed: TypedChallenge, faults: FieldFault[]): ChallengeReading[] {
-  const { challenge, set, phase, alarm, note } = typed;
+  const { challenge, set, phase, alarm, alarmReason, note } = typed;
   const time = readQuantity(typed.responseTime, 'time', `${challengeField(typed)} time`, faults);
+  if (alarm !== 'yes' && alarmReason !== '') {
+    const requirement = 'must be left open where no alarm is noted';
+    const fault: Fault = { code: 'contradiction', path: 'alarmReason', received: alarmReason, requirement };
+    faults.push({ field: `${challengeField(typed)} reason`, fault });
+  }
   if (alarm === '') {
     if (typed.responseTime.trim() !== '') {
       const fault: Fault = {
@@ -179,6 +184,7 @@ function readChallenge(typed: TypedChallenge, faults: FieldFault[]): ChallengeRe
       ...(set === undefined ? {} : { set }),
       alarm: alarm === 'yes',
       ...(time === undefined ? {} : { responseTime: time.value }),
+      ...(alarm !== 'yes' || alarmReason === '' ? {} : { alarmReason }),
       phase,
       ...(note.trim() === '' ? {} : { note }),
     },

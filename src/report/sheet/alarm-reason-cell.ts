@@ -1,0 +1,15 @@
+import { alarmReasonText } from '../../monitor/index.js';
+import type { AlarmReasons } from '../../procedure/index.js';
+import { none, textCell } from './cells.js';
+import type { Cell, Column } from './sheet.js';
+
+/** The reason that the monitor gave for an alarm: a column of tables in which one was noted. */
+export const reasonColumn: Column = { id: 'alarm-reason', title: 'Reason it gave', short: 'Reason', align: 'left' };
+
+export function isAnyReason(rows: readonly AlarmReasons[]): boolean {
+  return rows.some(({ alarmReason }) => alarmReason !== undefined);
+}
+
+export function reasonCell({ alarmReason }: AlarmReasons): Cell {
+  return alarmReason === undefined ? none : textCell(alarmReasonText(alarmReason));
+}
