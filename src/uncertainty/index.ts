@@ -50,3 +50,11 @@ export { type PropagatedTogether, propagateAll } from './propagate-all.js';
 export { type RoundedResult, roundUncertainty } from './round-uncertainty.js';
 export type { SecondOrder } from './second-order.js';
 export type { DegreesOfFreedom, Distribution, InputNaming, UncertainInput } from './uncertain-input.js';
+export { type CovarianceContribution, covarianceContributions } from './vectors/covariance-contributions.js';
+export { type CoverageEllipse, type CoverageEllipseInput, coverageEllipse } from './vectors/coverage-ellipse.js';
+export { type JointEffectiveDegrees, jointEffectiveDegrees } from './vectors/joint-effective-degrees.js';
+export {
+  type CovarianceMatrix,
+  type SimultaneousReadings,
+  simultaneousReadings,
+} from './vectors/simultaneous-readings.js';
