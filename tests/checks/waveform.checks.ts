@@ -4,6 +4,7 @@ import {
   dampedSine,
   type GatedSine,
   gatedSine,
+  pulseTrain,
   sineWave,
   squareWave,
   triangleWave,
@@ -47,6 +48,15 @@ const bursts: readonly (readonly [name: string, wave: DampedSine, rms: number, p
   ['500k-4us', { frequency: 500e3, timeConstant: 4e-6, repetitionRate: 30e3 }, 0.172659, 0.885293, 5.1274],
   ['1m-1us', { frequency: 1e6, timeConstant: 1e-6, repetitionRate: 50e3 }, 0.110414, 0.788685, 7.143],
   ['500k-10us', { frequency: 500e3, timeConstant: 10e-6, repetitionRate: 30e3 }, 0.273543, 0.951711, 3.4792],
+];
+
+const pulses: readonly (readonly [duty: number, rms: number])[] = [
+  [0.1, 0.316],
+  [0.25, 0.5],
+  // biome-ignore lint/suspicious/noApproximativeNumericConstant: the value as printed
+  [0.5, 0.707],
+  [0.75, 0.866],
+  [1, 1],
 ];
 
 const halfWave: GatedSine = { dutyCycle: 0.5, frequency: 50, repetitionRate: 50 };
@@ -121,6 +131,41 @@ export const waveformChecks: readonly Check[] = [
       0.005,
       () => 20 * Math.log10(gatedSine(halfWave).crestFactor),
     ],
+  ]),
+  ...rows('Electricity and Semiconductors, an open course on GitHub: bonus lab 2, sections 5 and 9', 'published', [
+    ['course-square-crest', 'crest factor of a square wave', 1, '1', 0, () => squareWave().crestFactor],
+    // biome-ignore lint/suspicious/noApproximativeNumericConstant: the value as printed
+    ['course-sine-crest', 'crest factor of a sine', 1.414, '1', 0.0005, () => sineWave().crestFactor],
+    ['course-triangle-crest', 'crest factor of a triangle', 1.732, '1', 0.0005, () => triangleWave().crestFactor],
+    ['course-sine-form', 'form factor of a sine', 1.111, '1', 0.0005, () => sineWave().formFactor],
+    ['course-square-form', 'form factor of a square wave', 1, '1', 0, () => squareWave().formFactor],
+    ['course-triangle-form', 'form factor of a triangle', 1.155, '1', 0.0005, () => triangleWave().formFactor],
+    [
+      'course-square-reading',
+      'average-responding meter on a square wave: above true rms',
+      0.111,
+      '1',
+      0.0005,
+      () => squareWave().averageRespondingFactor - 1,
+    ],
+    [
+      'course-triangle-reading',
+      'average-responding meter on a triangle: below true rms',
+      0.038,
+      '1',
+      0.0005,
+      () => 1 - triangleWave().averageRespondingFactor,
+    ],
+    ...pulses.map(
+      ([dutyCycle, rms]): CheckRow => [
+        `course-pulse-${Math.round(dutyCycle * 100)}`,
+        `rms of pulses of height 1 at ${Math.round(dutyCycle * 100)} % duty`,
+        rms,
+        '1',
+        0.0005,
+        () => pulseTrain({ dutyCycle }).rms,
+      ],
+    ),
   ]),
   ...rows('Definition of the quantities, computed independently', 'derived', [
     ...table(
