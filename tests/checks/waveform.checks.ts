@@ -157,7 +157,7 @@ export const waveformChecks: readonly Check[] = [
       () => 1 - triangleWave().averageRespondingFactor,
     ],
     ...pulses.map(
-      ([dutyCycle, rms]): CheckRow => [
+      ([dutyCycle, rms]): Row => [
         `course-pulse-${Math.round(dutyCycle * 100)}`,
         `rms of pulses of height 1 at ${Math.round(dutyCycle * 100)} % duty`,
         rms,
