@@ -12,29 +12,9 @@ import {
   testLoadPhase,
   twoWireLine,
 } from '../../src/circuit/index.js';
-import type { Check } from './check.js';
+import { type Check, type CheckRow, rowsOf } from './check.js';
 
-type Row = readonly [id: string, title: string, published: number, unit: string, tolerance: number, () => number];
-
-function rows(
-  source: string,
-  standing: Check['standing'],
-  list: readonly Row[],
-  sourceId?: Check['sourceId'],
-): Check[] {
-  return list.map(([id, title, published, unit, tolerance, compute]) => ({
-    id,
-    room: 'circuit',
-    title,
-    source,
-    standing,
-    published,
-    unit,
-    tolerance,
-    compute,
-    ...(sourceId === undefined ? {} : { sourceId }),
-  }));
-}
+const rows = rowsOf('circuit');
 
 /** L in microhenries and C in picofarads that turn a load by 8.5° at 2.5 MHz. */
 const phaseLoads: readonly (readonly [load: number, L: number, toleranceL: number, C: number, toleranceC: number])[] = [
@@ -169,7 +149,7 @@ export const benchEffectsChecks: readonly Check[] = [
   ]),
   ...rows('Skin depth of copper, 1.68e-8 ohm m, computed independently', 'derived', [
     ...depths.map(
-      ([name, frequency, micrometres]): Row => [
+      ([name, frequency, micrometres]): CheckRow => [
         `skin-depth-${name}`,
         `skin depth of copper at ${frequency / 1e3} kHz`,
         micrometres,
@@ -195,7 +175,7 @@ export const benchEffectsChecks: readonly Check[] = [
   ...rows('Phase of 8.5 degrees at 2.5 MHz, computed independently', 'derived', [
     ['phase-tan', 'tangent of 8.5 degrees', 0.14945, '1', 5e-6, () => Math.tan(testLoadPhase.phase)],
     ['phase-cos', 'power factor at 8.5 degrees', 0.98902, '1', 5e-6, () => Math.cos(testLoadPhase.phase)],
-    ...phaseLoads.flatMap(([load, L, toleranceL, C, toleranceC]): Row[] => [
+    ...phaseLoads.flatMap(([load, L, toleranceL, C, toleranceC]): CheckRow[] => [
       [
         `phase-l-${load}`,
         `L that turns ${load} ohm by 8.5 degrees`,

@@ -24,6 +24,33 @@ export interface Check {
   readonly sourceId?: SourceId;
 }
 
+/** A check without what its whole table has in common. */
+export type CheckRow = readonly [
+  id: string,
+  title: string,
+  published: number,
+  unit: string,
+  tolerance: number,
+  compute: () => number,
+];
+
+/** Makes checks of a room from the rows of one source. */
+export function rowsOf(room: string) {
+  return (source: string, standing: Standing, rows: readonly CheckRow[], sourceId?: SourceId): Check[] =>
+    rows.map(([id, title, published, unit, tolerance, compute]) => ({
+      id,
+      room,
+      title,
+      source,
+      standing,
+      published,
+      unit,
+      tolerance,
+      compute,
+      ...(sourceId === undefined ? {} : { sourceId }),
+    }));
+}
+
 /** A number as part of an id: 2.5 becomes 2-5. */
 export function idOf(x: number): string {
   return String(x).replace('.', '-');

@@ -12,27 +12,13 @@ import {
   voltageFromCurrent,
   voltageFromPower,
 } from '../../src/circuit/index.js';
-import type { Check } from './check.js';
+import { type Check, rowsOf } from './check.js';
 
 const degrees = 180 / Math.PI;
 const inductive = (frequency: number, inductance: number): number => 2 * Math.PI * frequency * inductance;
 const capacitive = (frequency: number, capacitance: number): number => -1 / (2 * Math.PI * frequency * capacitance);
 
-type Row = readonly [id: string, title: string, published: number, unit: string, tolerance: number, () => number];
-
-function published(source: string, standing: Check['standing'], rows: readonly Row[]): Check[] {
-  return rows.map(([id, title, value, unit, tolerance, compute]) => ({
-    id,
-    room: 'circuit',
-    title,
-    source,
-    standing,
-    published: value,
-    unit,
-    tolerance,
-    compute,
-  }));
-}
+const published = rowsOf('circuit');
 
 const collegeAt = (f: number) =>
   complexLoadPower({ resistance: 40, reactance: inductive(f, 0.003) + capacitive(f, 5e-6), voltage: 120 });

@@ -9,25 +9,23 @@ import {
   uncertaintyRatioGuardBand,
   zetaScore,
 } from '../../src/decision/index.js';
-import { type Check, idOf } from './check.js';
+import { type Check, idOf, rowsOf } from './check.js';
 import { managedRiskChecks } from './managed-risk.checks.js';
 
 /** Half a unit of the last of so many decimals. */
 const half = (decimals: number): number => 0.5 * 10 ** -decimals;
 
 type Row = readonly [id: string, title: string, published: number, tolerance: number, compute: () => number];
-function rowsOf(source: string, standing: Check['standing'], rows: readonly Row[]): Check[] {
-  return rows.map(([id, title, published, tolerance, compute]) => ({
-    id,
-    room: 'decision',
-    title,
+
+const inDecision = rowsOf('decision');
+
+/** Checks of plain numbers. */
+function numbersOf(source: string, standing: Check['standing'], rows: readonly Row[]): Check[] {
+  return inDecision(
     source,
     standing,
-    published,
-    unit: '1',
-    tolerance,
-    compute,
-  }));
+    rows.map(([id, title, published, tolerance, compute]) => [id, title, published, '1', tolerance, compute]),
+  );
 }
 
 // Counted from the value or the limit, as the examples of this file are: a decimal such as -5.47 would cost digits.
@@ -109,19 +107,19 @@ const ofDecimals = 2e-14;
 
 /** Published conformance probabilities, acceptance limits, risks and scores. */
 export const decisionChecks: readonly Check[] = [
-  ...rowsOf('JCGM 106:2012, examples of 7.3 and 7.4', 'from memory', [
+  ...numbersOf('JCGM 106:2012, examples of 7.3 and 7.4', 'from memory', [
     ['jcgm-106-upper', 'Zener breakdown voltage, one limit', 0.92, half(2), zener],
     ['jcgm-106-two-sided', 'engine oil, two limits', 0.66, half(2), () => oil().conforming],
     ['jcgm-106-two-sided-below', 'engine oil, below the lower limit', 0.27, half(2), () => oil().below],
     ['jcgm-106-two-sided-above', 'engine oil, not above the upper limit', 0.93, half(2), () => 1 - oil().above],
   ]),
-  ...rowsOf('JCGM 106:2012, examples of 7.3 and 7.4, recomputed to 15 digits', 'derived', [
+  ...numbersOf('JCGM 106:2012, examples of 7.3 and 7.4, recomputed to 15 digits', 'derived', [
     ['jcgm-106-upper-full', 'Zener breakdown voltage, one limit', 0.919243340766229, half(15), zener],
     ['jcgm-106-two-sided-full', 'engine oil, two limits', 0.662629786495308, half(15), () => oil().conforming],
     ['jcgm-106-below-full', 'engine oil, below the lower limit', 0.270563012235834, half(15), () => oil().below],
     ['jcgm-106-above-full', 'engine oil, not above it', 0.933192798731142, half(15), () => 1 - oil().above],
   ]),
-  ...rowsOf(
+  ...numbersOf(
     'JCGM 106:2012, table 1',
     'from memory',
     tableOne.map(([p, risk, z]) => [
@@ -132,7 +130,7 @@ export const decisionChecks: readonly Check[] = [
       quantile(risk),
     ]),
   ),
-  ...rowsOf(
+  ...numbersOf(
     'JCGM 106:2012, table 1, recomputed to 15 digits',
     'derived',
     tableOne.map(([p, risk, , z, decimals]) => [
@@ -143,10 +141,10 @@ export const decisionChecks: readonly Check[] = [
       quantile(risk),
     ]),
   ),
-  ...rowsOf('JCGM 106:2012, 8.3.3, example of a speed limit', 'from memory', [
+  ...numbersOf('JCGM 106:2012, 8.3.3, example of a speed limit', 'from memory', [
     ['jcgm-106-speed', 'guarded rejection, uncertainty proportional to the speed, km/h', 107, 0.5, speed],
   ]),
-  ...rowsOf('JCGM 106:2012, 8.3.3, example of a speed limit, recomputed to 15 digits', 'derived', [
+  ...numbersOf('JCGM 106:2012, 8.3.3, example of a speed limit, recomputed to 15 digits', 'derived', [
     [
       'jcgm-106-speed-full',
       'guarded rejection, uncertainty proportional to the speed',
@@ -155,7 +153,7 @@ export const decisionChecks: readonly Check[] = [
       speed,
     ],
   ]),
-  ...rowsOf('JCGM 106:2012, clause 9, example of resistors', 'from memory', [
+  ...numbersOf('JCGM 106:2012, clause 9, example of resistors', 'from memory', [
     [
       'jcgm-106-resistors',
       'conforming before any test',
@@ -164,31 +162,35 @@ export const decisionChecks: readonly Check[] = [
       () => resistorRisk(0.02, 0).inToleranceProbability,
     ],
   ]),
-  ...rowsOf('JCGM 106:2012, clause 9, example of resistors, inputs from memory, recomputed to 12 digits', 'derived', [
+  ...numbersOf(
+    'JCGM 106:2012, clause 9, example of resistors, inputs from memory, recomputed to 12 digits',
+    'derived',
     [
-      'jcgm-106-resistors-prior',
-      'conforming before any test',
-      0.904419295454371,
-      half(15),
-      () => resistorRisk(0.02, 0).inToleranceProbability,
+      [
+        'jcgm-106-resistors-prior',
+        'conforming before any test',
+        0.904419295454371,
+        half(15),
+        () => resistorRisk(0.02, 0).inToleranceProbability,
+      ],
+      ...resistorRows.flatMap(([u, w, consumer, producer, accept], i): Row[] => {
+        const title = (what: string) => `u = ${u}, guard band ${w}: ${what}`;
+        const row = (name: string, what: string, value: number, member: keyof GlobalRisk): Row => [
+          `jcgm-106-resistors-${name}-${i + 1}`,
+          title(what),
+          value,
+          value * 5e-12,
+          () => resistorRisk(u, w)[member],
+        ];
+        return [
+          row('consumer', "consumer's risk", consumer, 'consumerRisk'),
+          row('producer', "producer's risk", producer, 'producerRisk'),
+          row('accept', 'accepted', accept, 'acceptanceProbability'),
+        ];
+      }),
     ],
-    ...resistorRows.flatMap(([u, w, consumer, producer, accept], i): Row[] => {
-      const title = (what: string) => `u = ${u}, guard band ${w}: ${what}`;
-      const row = (name: string, what: string, value: number, member: keyof GlobalRisk): Row => [
-        `jcgm-106-resistors-${name}-${i + 1}`,
-        title(what),
-        value,
-        value * 5e-12,
-        () => resistorRisk(u, w)[member],
-      ];
-      return [
-        row('consumer', "consumer's risk", consumer, 'consumerRisk'),
-        row('producer', "producer's risk", producer, 'producerRisk'),
-        row('accept', 'accepted', accept, 'acceptanceProbability'),
-      ];
-    }),
-  ]),
-  ...rowsOf(
+  ),
+  ...numbersOf(
     `JCGM 106:2012, 9.5.4, example of bearings, as in a notebook of a public uncertainty calculator`,
     'published',
     [
@@ -203,7 +205,7 @@ export const decisionChecks: readonly Check[] = [
       ['jcgm-106-bearings-limit', "limit for a consumer's risk of 0.001", 1.67, half(2), bearingLimit],
     ],
   ),
-  ...rowsOf('JCGM 106:2012, 9.5.4, example of bearings, recomputed to 15 digits', 'derived', [
+  ...numbersOf('JCGM 106:2012, 9.5.4, example of bearings, recomputed to 15 digits', 'derived', [
     [
       'jcgm-106-bearings-out-full',
       'not conforming',
@@ -234,7 +236,7 @@ export const decisionChecks: readonly Check[] = [
       () => bearingRisk(bearingLimit()).producerRisk,
     ],
   ]),
-  ...rowsOf(calculator, 'published', [
+  ...numbersOf(calculator, 'published', [
     [
       'specific-risk',
       'value 9.8 ± 0.1, limits 9 and 10',
@@ -287,13 +289,13 @@ export const decisionChecks: readonly Check[] = [
       ],
     ),
   ]),
-  ...rowsOf('NIST/SEMATECH e-Handbook of Statistical Methods, 6.1.6', 'published', [
+  ...numbersOf('NIST/SEMATECH e-Handbook of Statistical Methods, 6.1.6', 'published', [
     ['nist-capability-cp', 'C_p', 1, half(4), () => capability({ lower: 8, upper: 20 }, 16, 2).cp!],
     ['nist-capability-cpk', 'C_pk', 0.6667, half(4), () => capability({ lower: 8, upper: 20 }, 16, 2).cpk],
     ['nist-capability-cpu', 'C_pu', 0.6667, half(4), () => capability({ lower: 8, upper: 20 }, 16, 2).upper!],
     ['nist-capability-cpl', 'C_pl', 1.3333, half(4), () => capability({ lower: 8, upper: 20 }, 16, 2).lower!],
   ]),
-  ...rowsOf(
+  ...numbersOf(
     'ILAC-G8:09/2019, table 1: risk of a false accept at the acceptance limit, recomputed to 8 digits',
     'derived',
     ilacRows.map(([k, r, risk, tolerance]) => [
@@ -305,7 +307,7 @@ export const decisionChecks: readonly Check[] = [
     ]),
   ),
   // The standard's 1.65 is rounded up from 1.645: its digits are no check.
-  ...rowsOf('ISO 14253-1:2017, one-sided 95 %, recomputed to 15 digits', 'derived', [
+  ...numbersOf('ISO 14253-1:2017, one-sided 95 %, recomputed to 15 digits', 'derived', [
     ['iso-14253-u', 'guard band in standard uncertainties', 1.64485362695147, half(14), quantile(0.05)],
     [
       'iso-14253-expanded',
@@ -316,7 +318,7 @@ export const decisionChecks: readonly Check[] = [
     ],
   ]),
   ...managedRiskChecks,
-  ...rowsOf('ISO 13528 and ISO/IEC 17043, by definition: no published numbers were found', 'derived', [
+  ...numbersOf('ISO 13528 and ISO/IEC 17043, by definition: no published numbers were found', 'derived', [
     [
       'en-number',
       '10.05 ± 0.04 against 10.00 ± 0.03, expanded',

@@ -15,7 +15,7 @@ import {
   triangularInput,
   type UncertainInput,
 } from '../../src/uncertainty/index.js';
-import type { Check } from './check.js';
+import { type Check, rowsOf } from './check.js';
 
 /*
  * JCGM 101, and the examples of JCGM 100 that lead to a distribution. The printed Monte Carlo figures carry noise of their
@@ -23,20 +23,7 @@ import type { Check } from './check.js';
  * values, within the run's own standard error, by the tests of the room.
  */
 
-type Row = readonly [id: string, title: string, published: number, unit: string, tolerance: number, () => number];
-function rowsOf(source: string, standing: Check['standing'], rows: readonly Row[]): Check[] {
-  return rows.map(([id, title, published, unit, tolerance, compute]) => ({
-    id,
-    room: 'uncertainty',
-    title,
-    source,
-    standing,
-    published,
-    unit,
-    tolerance,
-    compute,
-  }));
-}
+const rowsIn = rowsOf('uncertainty');
 
 /** A run that is made when the first of its figures is asked for. */
 function once<T>(make: () => T): () => T {
@@ -147,7 +134,7 @@ const daily = repeatedReadingsInput([172, 116, 13, 144, 106, 31, 60, 125, 163, 4
 const spreadOf = ({ standardUncertainty }: UncertainInput) => standardUncertainty;
 
 export const distributionsChecks: readonly Check[] = [
-  ...rowsOf('JCGM 100:2008, H.3, table H.6', 'published', [
+  ...rowsIn('JCGM 100:2008, H.3, table H.6', 'published', [
     ['gum-h3-y1', 'intercept of a calibration line, °C', -0.1712, 'K', 0.00005, () => line().coefficients[0]!],
     ['gum-h3-u-y1', 'its standard uncertainty', 0.0029, 'K', 0.00005, () => line().standardErrors[0]!],
     ['gum-h3-y2', 'slope', 0.00218, '1', 0.000005, () => line().coefficients[1]!],
@@ -157,7 +144,7 @@ export const distributionsChecks: readonly Check[] = [
     ['gum-h3-b30', 'correction at 30 °C', -0.1494, 'K', 0.00005, () => atThirty().value],
     ['gum-h3-u-b30', 'its standard uncertainty', 0.0041, 'K', 0.00005, () => atThirty().standardUncertainty],
   ]),
-  ...rowsOf('JCGM 100:2008, H.3, recomputed to 15 digits', 'derived', [
+  ...rowsIn('JCGM 100:2008, H.3, recomputed to 15 digits', 'derived', [
     ['gum-h3-b30-full', 'correction at 30 °C', -0.149376812732477, 'K', 5e-16, () => atThirty().value],
     [
       'gum-h3-u-b30-full',
@@ -168,13 +155,13 @@ export const distributionsChecks: readonly Check[] = [
       () => atThirty().standardUncertainty,
     ],
   ]),
-  ...rowsOf('JCGM 100:2008, H.5, table H.9', 'from memory', [
+  ...rowsIn('JCGM 100:2008, H.5, table H.9', 'from memory', [
     ['gum-h5-mean', 'mean of ten days, microvolt above 10 V', 97, 'V', 0.5, () => daily.value],
     ['gum-h5-u', 'standard uncertainty from the days, microvolt', 18, 'V', 0.5, () => spreadOf(daily)],
     ['gum-h5-f-95', 'F for 9 and 40 degrees of freedom, 95 %', 2.12, '1', 0.005, () => fUpperQuantile(0.05, 9, 40)],
     ['gum-h5-f-975', 'the same, 97.5 %', 2.45, '1', 0.005, () => fUpperQuantile(0.025, 9, 40)],
   ]),
-  ...rowsOf('JCGM 101:2008, 6.4: standard deviations of the distributions, by their closed forms', 'derived', [
+  ...rowsIn('JCGM 101:2008, 6.4: standard deviations of the distributions, by their closed forms', 'derived', [
     [
       's1-rectangular',
       'rectangular, half-width 3',
@@ -216,12 +203,12 @@ export const distributionsChecks: readonly Check[] = [
       () => spreadOf(arcsineInput({ value: 0, halfWidth: 3 })),
     ],
   ]),
-  ...rowsOf('JCGM 101:2008, 7.9.2, examples', 'from memory', [
+  ...rowsIn('JCGM 101:2008, 7.9.2, examples', 'from memory', [
     ['s1-tolerance-two', 'tolerance of 0.00035 g, two digits', 0.000005, '1', 0, () => numericalTolerance(0.00035, 2)],
     ['s1-tolerance-one', 'tolerance of 0.0004 g, one digit', 0.00005, '1', 0, () => numericalTolerance(0.0004, 1)],
     ['s1-tolerance-kelvin', 'tolerance of 2 K, one digit', 0.5, '1', 0, () => numericalTolerance(2, 1)],
   ]),
-  ...rowsOf('JCGM 101:2008, 9.2, tables 2 to 4', 'from memory', [
+  ...rowsIn('JCGM 101:2008, 9.2, tables 2 to 4', 'from memory', [
     ['s1-normals-u', 'four normal inputs, Monte Carlo: u', 2, '1', 0.05, () => additive.normals().standardUncertainty],
     [
       's1-rectangles-u',
@@ -272,7 +259,7 @@ export const distributionsChecks: readonly Check[] = [
       () => symmetric(additive.dominated()).upper,
     ],
   ]),
-  ...rowsOf('JCGM 101:2008, 9.3, table 6: mass calibration, in milligrams', 'from memory', [
+  ...rowsIn('JCGM 101:2008, 9.3, table 6: mass calibration, in milligrams', 'from memory', [
     ['s1-mass-value', 'value', 1.234, '1', 0.0005, () => mass().value],
     ['s1-mass-u', 'u, first order', 0.0539, '1', 0.00005, () => mass().standardUncertainty],
     [
@@ -310,11 +297,11 @@ export const distributionsChecks: readonly Check[] = [
     ],
     ['s1-mass-run-value', 'value, Monte Carlo', 1.234, '1', 0.0005, () => massRun().value],
   ]),
-  ...rowsOf('JCGM 101:2008, 9.3, recomputed to 12 digits', 'derived', [
+  ...rowsIn('JCGM 101:2008, 9.3, recomputed to 12 digits', 'derived', [
     ['s1-mass-u-full', 'u, first order', 0.0538516480713, '1', 5e-14, () => mass().standardUncertainty],
     ['s1-mass-second-u-full', 'u, second order', 0.0749634738503, '1', 5e-14, () => secondOrderOf(mass())],
   ]),
-  ...rowsOf('JCGM 101:2008, 9.4, tables 8 and 9: comparison loss of a power meter, in millionths', 'from memory', [
+  ...rowsIn('JCGM 101:2008, 9.4, tables 8 and 9: comparison loss of a power meter, in millionths', 'from memory', [
     ['s1-loss-10-u', 'u at 0.010, first order', 100, '1', 0.5, () => 1e6 * loss(0.01).standardUncertainty],
     ['s1-loss-50-value', 'value at 0.050, first order', 2500, '1', 0.5, () => 1e6 * loss(0.05).value],
     ['s1-loss-50-u', 'u at 0.050, first order', 500, '1', 0.5, () => 1e6 * loss(0.05).standardUncertainty],
@@ -324,7 +311,7 @@ export const distributionsChecks: readonly Check[] = [
     ['s1-loss-10-value', 'value at 0.010, Monte Carlo', 150, '1', 0.5, () => 1e6 * lossAtTen().value],
     ['s1-loss-0-correlated', 'value at 0, r = 0.9, Monte Carlo', 50, '1', 0.5, () => 1e6 * lossCorrelated().value],
   ]),
-  ...rowsOf('JCGM 101:2008, 9.5, table 11: gauge block, in nanometres', 'from memory', [
+  ...rowsIn('JCGM 101:2008, 9.5, table 11: gauge block, in nanometres', 'from memory', [
     ['s1-block-value', 'value, first order', 838, '1', 0.5, () => propagate(blockModel, blockInputs).value],
     ['s1-block-u-first', 'u, first order', 32, '1', 0.5, () => propagate(blockModel, blockInputs).standardUncertainty],
     ['s1-block-run', 'value, Monte Carlo', 838, '1', 0.5, () => block().value],

@@ -7,29 +7,9 @@ import {
   heatingFigures,
   thermalTest,
 } from '../../src/electrode/index.js';
-import type { Check } from './check.js';
+import { type Check, rowsOf } from './check.js';
 
-type Row = readonly [id: string, title: string, published: number, unit: string, tolerance: number, () => number];
-
-function rows(
-  source: string,
-  standing: Check['standing'],
-  list: readonly Row[],
-  sourceId?: Check['sourceId'],
-): Check[] {
-  return list.map(([id, title, published, unit, tolerance, compute]) => ({
-    id,
-    room: 'electrode',
-    title,
-    source,
-    standing,
-    published,
-    unit,
-    tolerance,
-    compute,
-    ...(sourceId === undefined ? {} : { sourceId }),
-  }));
-}
+const rows = rowsOf('electrode');
 
 const degrees = 180 / Math.PI;
 const adult = thermalTest(70);

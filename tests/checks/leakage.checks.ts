@@ -6,29 +6,9 @@ import {
   leakageLimit,
   strayFromLeakage,
 } from '../../src/leakage/index.js';
-import type { Check } from './check.js';
+import { type Check, type CheckRow, rowsOf } from './check.js';
 
-type Row = readonly [id: string, title: string, published: number, unit: string, tolerance: number, () => number];
-
-function rows(
-  source: string,
-  standing: Check['standing'],
-  list: readonly Row[],
-  sourceId?: Check['sourceId'],
-): Check[] {
-  return list.map(([id, title, published, unit, tolerance, compute]) => ({
-    id,
-    room: 'leakage',
-    title,
-    source,
-    standing,
-    published,
-    unit,
-    tolerance,
-    compute,
-    ...(sourceId === undefined ? {} : { sourceId }),
-  }));
-}
+const rows = rowsOf('leakage');
 
 const atLeads = leakageLimit({ arrangement: 'isolated', measuredAt: 'leads' });
 const atTerminals = leakageLimit({
@@ -85,7 +65,7 @@ export const leakageChecks: readonly Check[] = [
     ['leakage-terminals-v', 'voltage of 100 mA in 200 ohm', 20, 'V', 0.5, () => atTerminals.voltage],
     ['leakage-terminals-p', 'power of 100 mA in 200 ohm', 2, 'W', 0.005, () => atTerminals.power],
     ...bipolarLimits.map(
-      ([power, limit]): Row => [
+      ([power, limit]): CheckRow => [
         `leakage-bipolar-${power}w`,
         `bipolar limit at ${power} W rated`,
         limit,

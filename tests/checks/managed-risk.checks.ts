@@ -6,7 +6,7 @@ import {
   worstConsumerRisk,
 } from '../../src/decision/index.js';
 import { findRoot, minimise } from '../../src/numeric/index.js';
-import { type Check, idOf } from './check.js';
+import { type Check, idOf, rowsOf } from './check.js';
 
 // A tolerance of ±1; the expanded uncertainty is 1/TUR, with k = 2.
 const band = { lower: -1, upper: 1 };
@@ -50,18 +50,23 @@ function worstOfReliability(observed: number): number {
 }
 
 type Row = readonly [id: string, title: string, published: number, decimals: number, compute: () => number];
-function rowsOf(source: string, standing: Check['standing'], rows: readonly Row[]): Check[] {
-  return rows.map(([id, title, published, decimals, compute]) => ({
-    id,
-    room: 'decision',
-    title,
+
+const inDecision = rowsOf('decision');
+
+/** Checks of plain numbers, by their printed decimals. */
+function printedOf(source: string, standing: Check['standing'], rows: readonly Row[]): Check[] {
+  return inDecision(
     source,
     standing,
-    published,
-    unit: '1',
-    tolerance: 0.5 * 10 ** -decimals,
-    compute,
-  }));
+    rows.map(([id, title, published, decimals, compute]) => [
+      id,
+      title,
+      published,
+      '1',
+      0.5 * 10 ** -decimals,
+      compute,
+    ]),
+  );
 }
 
 const unguarded = 'worst case without a guard band';
@@ -147,7 +152,7 @@ const recomputed = 'M. Dobbert (2008), formula recomputed';
 
 /** The managed-risk guard band, its promise of 2 %, and the worst risk without it. */
 export const managedRiskChecks: readonly Check[] = [
-  ...rowsOf(
+  ...printedOf(
     recomputed,
     'derived',
     multipliers.map(([ratio, multiplier, decimals]) => [
@@ -158,7 +163,7 @@ export const managedRiskChecks: readonly Check[] = [
       () => formula(ratio),
     ]),
   ),
-  ...rowsOf(
+  ...printedOf(
     recomputed,
     'derived',
     fractions.map(([ratio, fraction, decimals]) => [
@@ -169,7 +174,7 @@ export const managedRiskChecks: readonly Check[] = [
       () => managed(ratio).acceptanceFraction,
     ]),
   ),
-  ...rowsOf(recomputed, 'derived', [
+  ...printedOf(recomputed, 'derived', [
     [
       'managed-risk-zero',
       'ratio at which the multiplier is 0',
@@ -178,7 +183,7 @@ export const managedRiskChecks: readonly Check[] = [
       () => findRoot((ratio) => formula(ratio), 4, 5),
     ],
   ]),
-  ...rowsOf(
+  ...printedOf(
     'Worst risk with the managed-risk guard band, recomputed to 6 decimals',
     'derived',
     worstWithFormula.map(([ratio, risk]) => [
@@ -189,7 +194,7 @@ export const managedRiskChecks: readonly Check[] = [
       () => worst(ratio, formula(ratio)).consumerRisk,
     ]),
   ),
-  ...rowsOf(
+  ...printedOf(
     'Multiplier for a worst risk of 2 %, recomputed to 6 decimals',
     'derived',
     exactMultipliers.map(([ratio, multiplier]) => [
@@ -200,7 +205,7 @@ export const managedRiskChecks: readonly Check[] = [
       () => exactMultiplier(ratio),
     ]),
   ),
-  ...rowsOf('Ratio and reliability at which the worst risk is 2 %, recomputed', 'derived', [
+  ...printedOf('Ratio and reliability at which the worst risk is 2 %, recomputed', 'derived', [
     [
       'two-percent-ratio',
       `ratio at which the risk is 2 %, ${unguarded}`,
@@ -223,11 +228,11 @@ export const managedRiskChecks: readonly Check[] = [
       () => worstOfReliability(0.88),
     ],
   ]),
-  ...rowsOf('Worst in-tolerance probability, recomputed with 25 digits', 'derived', [
+  ...printedOf('Worst in-tolerance probability, recomputed with 25 digits', 'derived', [
     inToleranceRow(8, 66.43549, 5),
     inToleranceRow(15, 67.27583, 5),
   ]),
-  ...rowsOf(
+  ...printedOf(
     rederived,
     'published',
     published.flatMap(([ratio, inTolerance, risk, multiplier]): Row[] => [

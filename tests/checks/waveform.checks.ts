@@ -10,23 +10,9 @@ import {
   triangleWave,
   type WaveformFigures,
 } from '../../src/waveform/index.js';
-import type { Check } from './check.js';
+import { type Check, type CheckRow, rowsOf } from './check.js';
 
-type Row = readonly [id: string, title: string, published: number, unit: string, tolerance: number, () => number];
-
-function rows(source: string, standing: Check['standing'], list: readonly Row[]): Check[] {
-  return list.map(([id, title, published, unit, tolerance, compute]) => ({
-    id,
-    room: 'waveform',
-    title,
-    source,
-    standing,
-    published,
-    unit,
-    tolerance,
-    compute,
-  }));
-}
+const rows = rowsOf('waveform');
 
 const gatedCrestFactors: readonly (readonly [duty: number, crestFactor: number])[] = [
   // biome-ignore lint/suspicious/noApproximativeNumericConstant: the value as printed
@@ -63,7 +49,7 @@ const halfWave: GatedSine = { dutyCycle: 0.5, frequency: 50, repetitionRate: 50 
 const full = 5e-15;
 
 /** Rms, mean of the absolute value, crest and form factor, to the digits of the closed form. */
-function table(id: string, name: string, figures: () => WaveformFigures, values: readonly number[]): Row[] {
+function table(id: string, name: string, figures: () => WaveformFigures, values: readonly number[]): CheckRow[] {
   const [rms = 0, average = 0, crest = 0, form = 0] = values;
   return [
     [`${id}-rms`, `rms of ${name} of peak 1`, rms, '1', full, () => figures().rms],
@@ -157,7 +143,7 @@ export const waveformChecks: readonly Check[] = [
       () => 1 - triangleWave().averageRespondingFactor,
     ],
     ...pulses.map(
-      ([dutyCycle, rms]): Row => [
+      ([dutyCycle, rms]): CheckRow => [
         `course-pulse-${Math.round(dutyCycle * 100)}`,
         `rms of pulses of height 1 at ${Math.round(dutyCycle * 100)} % duty`,
         rms,
@@ -196,7 +182,7 @@ export const waveformChecks: readonly Check[] = [
   ]),
   ...rows('Definition of the crest factor, √(2/D)', 'derived', [
     ...gatedCrestFactors.map(
-      ([duty, value]): Row => [
+      ([duty, value]): CheckRow => [
         `gated-sine-${Math.round(duty * 100)}`,
         `crest factor of a gated sine of ${Math.round(duty * 100)} % duty`,
         value,
@@ -210,7 +196,7 @@ export const waveformChecks: readonly Check[] = [
     ['sine-continuous', 'crest factor of a continuous sine', 1.4, '1', 0.05, () => sineWave().crestFactor],
   ]),
   ...rows('Integral of the squared damped sine over its period; numerical integration', 'derived', [
-    ...bursts.flatMap(([name, wave, rms, peak, crestFactor]): Row[] => [
+    ...bursts.flatMap(([name, wave, rms, peak, crestFactor]): CheckRow[] => [
       [
         `damped-sine-${name}-rms`,
         `rms of a damped sine, ${name}, amplitude 1`,
