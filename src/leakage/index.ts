@@ -11,11 +11,15 @@ export {
   type KnownLeakageLimit,
   type LeakageArrangement,
   type LeakageArrangementId,
+  type LeakageElectrode,
+  type LeakageLoading,
   type LeakagePlace,
   leakageArrangements,
+  leakageLoadings,
 } from './leakage-arrangements.js';
 export { type LeakageConversion, leakageAtNominal, type NominalLeakage } from './leakage-at-nominal.js';
 export type { LeakageInstrument, MeasuringResistor } from './leakage-budget.js';
+export { type LeakageCondition, leakageConditions } from './leakage-conditions.js';
 export { leakageFromStray, type StrayLeakage, type StrayPath } from './leakage-from-stray.js';
 export { type LeakageHint, type LeakageHintInput, type LeakageHintWord, leakageHint } from './leakage-hint.js';
 export {

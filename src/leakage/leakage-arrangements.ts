@@ -7,6 +7,15 @@ export type LeakageArrangementId =
   | 'isolated'
   | 'bipolar';
 
+/** An electrode, or a pole of a bipolar output, that the measuring resistor goes to earth from. */
+export type LeakageElectrode = 'active electrode' | 'neutral electrode' | 'pole 1' | 'pole 2';
+
+/** What is between the electrodes while the leakage is read. */
+export type LeakageLoading = (typeof leakageLoadings)[number];
+
+/** Both states of the output in which an arrangement may ask for the leakage. */
+export const leakageLoadings = ['rated-load', 'unloaded'] as const;
+
 /** Where the leakage is measured: at the end of the leads with their electrodes, or at the terminals of the generator. */
 export type LeakagePlace = 'leads' | 'terminals';
 
@@ -35,8 +44,8 @@ export interface LeakageArrangement {
   readonly circuit: 'monopolar' | 'bipolar';
   /** What is connected, in our words. */
   readonly text: string;
-  /** From where the measuring resistor goes to earth. */
-  readonly measuredFrom: string;
+  /** From where the measuring resistor goes to earth: from each of these by itself. */
+  readonly measuredFrom: readonly LeakageElectrode[];
   /** Where the load is connected. */
   readonly loadBetween: string;
   /** Load, in ohms, or the rated load of the output. */
@@ -86,7 +95,7 @@ export const leakageArrangements: Readonly<Record<LeakageArrangementId, LeakageA
     title: 'Neutral electrode referenced to earth, load between the electrodes',
     circuit: 'monopolar',
     text: 'The load joins active and neutral electrode. The leakage is read from the neutral electrode through the measuring resistor to earth.',
-    measuredFrom: 'neutral electrode',
+    measuredFrom: ['neutral electrode'],
     loadBetween: 'active and neutral electrode',
     load: 200,
     alsoUnloaded: false,
@@ -97,7 +106,7 @@ export const leakageArrangements: Readonly<Record<LeakageArrangementId, LeakageA
     title: 'Neutral electrode referenced to earth, load from the active electrode to earth',
     circuit: 'monopolar',
     text: 'The load joins the active electrode and earth. The leakage is read from the neutral electrode through the measuring resistor to earth.',
-    measuredFrom: 'neutral electrode',
+    measuredFrom: ['neutral electrode'],
     loadBetween: 'active electrode and earth',
     load: 200,
     alsoUnloaded: false,
@@ -108,7 +117,7 @@ export const leakageArrangements: Readonly<Record<LeakageArrangementId, LeakageA
     title: 'Neutral electrode isolated from earth at high frequency',
     circuit: 'monopolar',
     text: 'The leakage is read from each electrode in turn through the measuring resistor to earth, with the output unloaded and at its rated load.',
-    measuredFrom: 'each electrode in turn',
+    measuredFrom: ['active electrode', 'neutral electrode'],
     loadBetween: 'active and neutral electrode',
     load: 'rated load',
     alsoUnloaded: true,
@@ -119,7 +128,7 @@ export const leakageArrangements: Readonly<Record<LeakageArrangementId, LeakageA
     title: 'Bipolar output',
     circuit: 'bipolar',
     text: 'The leakage is read from each pole in turn through the measuring resistor to earth, with the output unloaded and at its rated load.',
-    measuredFrom: 'each pole in turn',
+    measuredFrom: ['pole 1', 'pole 2'],
     loadBetween: 'the two poles',
     load: 'rated load',
     alsoUnloaded: true,

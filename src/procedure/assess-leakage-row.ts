@@ -33,7 +33,8 @@ export function assessLeakageRow(plan: Plan, planned: PlanLeakage, reading: Read
     return { ...row, verdict: 'not judged', reason: 'nothing-to-compare', message, warnings: [], working: [] };
   }
   const output = withWaveform(specification.outputs.find(({ id }) => id === planned.output) as Output);
-  const test = specification.leakage?.find(({ id }) => `leakage/${id}` === planned.id) as LeakageTest;
+  const ofTest = planned.test ?? planned.id.replace(/^leakage\//, '');
+  const test = specification.leakage?.find(({ id }) => id === ofTest) as LeakageTest;
   const measuring: Measuring = { test, output, bench, load, reads: reading.quantity };
   const { current, margin, contact, warnings, working } = assessLeakage(measurementOf(measuring, reading.value));
   const { limits } = row;

@@ -192,9 +192,12 @@ function findingWarnings(
 ): readonly Warning[] {
   const warnings: Warning[] = [];
   for (const reading of extra) {
+    // A leakage of an isolated output says nothing while it does not say of which electrode.
+    const of = plan.leakage.filter(({ test }) => `leakage/${test}` === reading.point).map(({ id }) => id);
+    const hint = of.length === 0 ? '' : ` It is one of these, and must say which: ${of.join(', ')}.`;
     warnings.push({
       code: 'reading-extra',
-      message: `A reading names point ${reading.point}, which the plan does not have.`,
+      message: `A reading names point ${reading.point}, which the plan does not have.${hint}`,
     });
   }
   for (const reading of extraMonitor) {

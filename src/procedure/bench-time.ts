@@ -21,12 +21,18 @@ export function benchTime(bench: Bench, points: readonly PlanPoint[], leakage: r
     pauses += Math.max(0, (point.activation.pause ?? 0) - each.changeSetting);
     before = point;
   }
+  // The measuring resistor stays at an electrode while only the load of the output changes.
+  const connected = leakage.filter(({ test, measuredFrom }, i) => {
+    const last = leakage[i - 1];
+    return last === undefined || test === undefined || last.test !== test || last.measuredFrom !== measuredFrom;
+  });
   const parts = [
     { what: 'connections', count: connections, each: each.connect },
     { what: 'changes of load', count: loads, each: each.changeLoad },
     { what: 'changes of setting or mode', count: settings, each: each.changeSetting },
     { what: 'activations and readings', count: used.length, each: each.read },
-    { what: 'leakage connections', count: leakage.length, each: each.connect },
+    { what: 'leakage connections', count: connected.length, each: each.connect },
+    { what: 'changes of load for leakage', count: leakage.length - connected.length, each: each.changeLoad },
     { what: 'leakage readings', count: leakage.length, each: each.read },
     { what: 'pauses beyond that', count: 1, each: pauses },
   ].filter((part) => part.count > 0 && part.each > 0);

@@ -1,7 +1,7 @@
-import { CalculationError, describe, type Fault } from '../checks/index.js';
-import { leakageArrangements } from '../leakage/index.js';
+import { atPath, CalculationError, describe, type Fault } from '../checks/index.js';
+import { leakageArrangements, leakageConditions } from '../leakage/index.js';
 import type { Bench } from './bench.js';
-import type { Output, Setting, SettingScale, Specification } from './specification.js';
+import type { LeakageTest, Output, Setting, SettingScale, Specification } from './specification.js';
 import { standardRules } from './standard-rules.js';
 
 /**
@@ -171,8 +171,20 @@ function leakageFaults({ leakage = [], outputs }: Specification): Fault[] {
       const requirement = `must be an arrangement of a ${output.circuit} output`;
       faults.push(fault('contradiction', `${path}.arrangement`, test.arrangement, requirement));
     }
+    if (arrangement !== undefined) faults.push(...conditionFaults(test, path));
   });
   return faults;
+}
+
+/** What is wrong with the states of the output that a test asks for. */
+function conditionFaults({ arrangement, loading }: LeakageTest, path: string): readonly Fault[] {
+  try {
+    atPath(path, () => leakageConditions(arrangement, loading));
+    return [];
+  } catch (error) {
+    if (error instanceof CalculationError) return error.faults;
+    throw error;
+  }
 }
 
 function settingFaults(setting: Setting, scale: SettingScale, path: string): Fault[] {

@@ -1,13 +1,20 @@
 import { roundBand } from '../band/index.js';
 import { atPath, type Warning } from '../checks/index.js';
 import type { Quantity } from '../circuit/index.js';
-import { assessLeakage, type LeakageMeasurement, leakageArrangements, leakageLimit } from '../leakage/index.js';
+import {
+  assessLeakage,
+  type LeakageCondition,
+  type LeakageMeasurement,
+  leakageConditions,
+  leakageLimit,
+} from '../leakage/index.js';
 import { type ExpandedUncertainty, expandedUncertainty } from '../uncertainty/index.js';
 import { formatQuantity } from '../units/index.js';
 import type { Bench, BenchLoad } from './bench.js';
 import { chooseLoad } from './choose-load.js';
 import type { PlanDecisionRule } from './decision-rule.js';
 import { chooseRange } from './feasibility.js';
+import { leakageInstruction } from './leakage-instruction.js';
 import { withWaveform } from './output-waveform.js';
 import type { PlanLeakage } from './plan.js';
 import { pointAcceptance } from './point-acceptance.js';
@@ -21,26 +28,46 @@ export function planLeakage(
   bench: Bench,
   rule: PlanDecisionRule,
 ): readonly PlanLeakage[] {
-  return (specification.leakage ?? []).map((test, i) =>
+  const planned = (specification.leakage ?? []).flatMap((test, i) =>
     atPath(`leakage[${i}]`, () => {
-      const output = specification.outputs.find(({ id }) => id === test.output) as Output;
-      return planOne(test, i + 1, withWaveform(output), bench, rule);
+      const output = withWaveform(specification.outputs.find(({ id }) => id === test.output) as Output);
+      return leakageConditions(test.arrangement, test.loading).map((condition) =>
+        planOne(test, condition, output, bench, rule),
+      );
     }),
   );
+  return planned.map((row, i) => ({ ...row, number: i + 1 }));
 }
 
-function planOne(test: LeakageTest, number: number, output: Output, bench: Bench, rule: PlanDecisionRule): PlanLeakage {
+/** One electrode in one state of the output: none stands for another. */
+function planOne(
+  test: LeakageTest,
+  condition: LeakageCondition,
+  output: Output,
+  bench: Bench,
+  rule: PlanDecisionRule,
+): PlanLeakage {
   const { arrangement, measuredAt, connection, setting } = test;
-  const { warnings, working, current, measuringResistance, basis, power } = leakageLimit({
+  const { working, current, measuringResistance, basis, power, ...limit } = leakageLimit({
     arrangement,
     measuredAt,
     ratedPower: output.ratedPower,
     ...(test.limit === undefined ? {} : { limit: test.limit }),
   });
+  const load = chooseLoad(bench, measuringResistance, power)?.load;
+  const between = loadBetween(condition, output, bench, load);
+  const noLoad: Warning = {
+    code: 'load-not-on-bench',
+    message: `No load of the bench is near enough to the rated load of ${formatQuantity(output.ratedLoad, 'ohm')} that is connected meanwhile.`,
+  };
+  const isMissing = condition.loading === 'rated-load' && between === undefined;
+  const warnings = [...limit.warnings, ...(isMissing ? [noLoad] : [])];
   const reads = quantityOf(bench);
   const common = {
-    id: `leakage/${test.id}`,
-    number,
+    id: ['leakage', test.id, ...namesOf(condition)].join('/'),
+    number: 0,
+    test: test.id,
+    ...condition,
     output: output.id,
     outputName: output.name,
     setting,
@@ -48,13 +75,12 @@ function planOne(test: LeakageTest, number: number, output: Output, bench: Bench
     arrangement,
     measuredAt,
     connection,
-    instruction: leakageArrangements[arrangement].text,
+    instruction: leakageInstruction(test, condition, output, between),
     reads,
     limit: { current, measuringResistance, basis },
   };
   const refused = (warning: Warning): PlanLeakage => ({ ...common, warnings: [...warnings, warning], working });
 
-  const load = chooseLoad(bench, measuringResistance, power)?.load;
   if (load === undefined) {
     const message = `No load of the bench is near enough to the measuring resistor of ${formatQuantity(measuringResistance, 'ohm')}.`;
     return refused({ code: 'load-not-on-bench', message });
@@ -98,6 +124,23 @@ function planOne(test: LeakageTest, number: number, output: Output, bench: Bench
     // Turned round, the steps from the highest reading lead to the limit.
     working: [...assessLeakage(measurementOf(measuring, highest)).working, ...(accepted?.working ?? [])],
   };
+}
+
+/** What tells the measurements of one test apart in their identifiers. */
+function namesOf({ measuredFrom, loading }: LeakageCondition): readonly string[] {
+  return loading === undefined ? [] : [measuredFrom.replace(' electrode', '').replace(' ', '-'), loading];
+}
+
+/** The load between the electrodes while the leakage is read; the measuring resistor is taken. */
+function loadBetween(
+  { loading }: LeakageCondition,
+  { ratedLoad, ratedPower }: Output,
+  bench: Bench,
+  resistor: BenchLoad | undefined,
+): BenchLoad | undefined {
+  if (loading !== 'rated-load') return undefined;
+  const free = bench.loads.filter(({ id }) => id !== resistor?.id);
+  return chooseLoad({ ...bench, loads: free }, ratedLoad, ratedPower)?.load;
 }
 
 /** A leakage measurement at this bench, but for its reading. */

@@ -1,7 +1,13 @@
 import type { Band } from '../band/index.js';
 import type { Warning } from '../checks/index.js';
 import type { Quantity } from '../circuit/index.js';
-import type { LeakageArrangementId, LeakageLimitBasis, LeakagePlace } from '../leakage/index.js';
+import type {
+  LeakageArrangementId,
+  LeakageElectrode,
+  LeakageLimitBasis,
+  LeakageLoading,
+  LeakagePlace,
+} from '../leakage/index.js';
 import type { AlarmChallenge, SweepChallenge, ThresholdPlan } from '../monitor/index.js';
 import type { ExpandedUncertainty, ReadingBudget } from '../uncertainty/index.js';
 import type { Caution, Step } from '../working/index.js';
@@ -197,10 +203,19 @@ export interface Activation {
   readonly pause?: number;
 }
 
-/** One measurement of HF leakage, planned. */
+/** One measurement of HF leakage, planned: of one electrode, in one state of the output. */
 export interface PlanLeakage {
-  /** `leakage/` and the identifier of the test. */
+  /**
+   * `leakage/` and the identifier of the test; of an isolated or bipolar output electrode and state of the output too,
+   * such as `leakage/cut/active/rated-load`.
+   */
   readonly id: string;
+  /** Identifier of the test; absent in plans of before electrodes were planned one by one: it follows `leakage/` there. */
+  readonly test?: string;
+  /** From where the measuring resistor goes to earth; absent in the same plans. */
+  readonly measuredFrom?: LeakageElectrode;
+  /** What is between the electrodes meanwhile; absent where the arrangement has one load only. */
+  readonly loading?: LeakageLoading;
   /** Place among the leakage measurements, from 1. */
   readonly number: number;
   readonly output: string;
@@ -210,7 +225,7 @@ export interface PlanLeakage {
   readonly arrangement: LeakageArrangementId;
   readonly measuredAt: LeakagePlace;
   readonly connection: string;
-  /** What is connected and read, in the words of the arrangement. */
+  /** What is connected and read. */
   readonly instruction: string;
   /** Measuring resistor of the bench; absent when none serves. */
   readonly resistor?: { readonly id: string; readonly resistance: number };

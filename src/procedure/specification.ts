@@ -1,7 +1,7 @@
 import type { Tolerance } from '../band/index.js';
 import type { Quantity } from '../circuit/index.js';
 import type { Interpolation, OutsideRule } from '../curve/index.js';
-import type { LeakageArrangementId, LeakagePlace, StatedLeakageLimit } from '../leakage/index.js';
+import type { LeakageArrangementId, LeakageLoading, LeakagePlace, StatedLeakageLimit } from '../leakage/index.js';
 import type { Monitor } from '../monitor/index.js';
 import type { RuleChoice } from './standard-rules.js';
 
@@ -196,6 +196,11 @@ export interface LeakageTest {
   readonly arrangement: LeakageArrangementId;
   /** Where it is measured; there is no default, as the limits differ. */
   readonly measuredAt: LeakagePlace;
+  /**
+   * What is between the electrodes while the leakage is read, where the sheet asks for less than the arrangement; only of
+   * an isolated or a bipolar output. Each electrode is measured by itself in any case.
+   */
+  readonly loading?: readonly LeakageLoading[];
   /** How the measuring resistor and the load are connected, as the sheet words it. */
   readonly connection: string;
   /** A limit in place of the one that is known for the arrangement. */

@@ -22,6 +22,7 @@ import {
   roundedIn,
 } from './csv/point-values.js';
 import { type PrintUnit, unitFor } from './numbers/print-unit.js';
+import { measuredFromText } from './sheet/measured-from-text.js';
 import { monitorRowsRead } from './sheet/monitor-rows.js';
 import { pointFinder } from './sheet/point-finder.js';
 
@@ -34,6 +35,7 @@ const columnNames = [
   'point',
   'output',
   'connection',
+  'measured from',
   'setting',
   'wanted load [ohm]',
   'load on the bench',
@@ -209,6 +211,7 @@ function leakageRow(finding: LeakageRow, planned: readonly PlanLeakage[]): CsvRo
     point,
     output: of?.outputName,
     connection: of?.connection,
+    'measured from': of && measuredFromText(of),
     setting: of?.settingText,
     'wanted load [ohm]': of?.limit.measuringResistance,
     'load on the bench': of?.resistor?.id,

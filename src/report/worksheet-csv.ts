@@ -9,6 +9,7 @@ import {
   plainUnit,
   roundedIn,
 } from './csv/point-values.js';
+import { measuredFromText } from './sheet/measured-from-text.js';
 
 /** A column: what stands in it in the row of a point and in the row of a resistance of the monitor. */
 interface WorksheetColumn {
@@ -73,6 +74,7 @@ function columnsOf(plan: Plan): readonly WorksheetColumn[] {
       monitor: (row) => row.connection,
       leakage: (planned) => planned.connection,
     },
+    { title: 'measured from', leakage: measuredFromText },
     { title: 'leads', point: (point) => point.lead },
     { title: 'setting', point: (point) => point.settingText, leakage: (planned) => planned.settingText },
     {
@@ -132,7 +134,11 @@ function columnsOf(plan: Plan): readonly WorksheetColumn[] {
       leakage: (planned) => numberIn(planned.highestAccepted, units(planned.reads)),
     },
     { title: 'set [ohm]', monitor: (row) => row.set, challenge: ({ set }) => set },
-    { title: 'what to do', challenge: ({ challenge }) => challenge.instruction },
+    {
+      title: 'what to do',
+      challenge: ({ challenge }) => challenge.instruction,
+      leakage: (planned) => planned.instruction,
+    },
     { title: `reading${readingUnit}` },
     { title: 'display' },
     { title: 'peak voltage' },

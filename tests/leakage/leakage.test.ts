@@ -3,12 +3,14 @@ import type { CalculationErrorCode } from '../../src/checks/index.js';
 import { decide } from '../../src/decision/index.js';
 import {
   assessLeakage,
+  type LeakageArrangementId,
   type LeakageLimitQuestion,
   type LeakageSource,
   leadCapacitance,
   leakageArrangements,
   leakageAtNominal,
   leakageCautions,
+  leakageConditions,
   leakageFromStray,
   leakageHint,
   leakageLimit,
@@ -35,6 +37,42 @@ describe('arrangements', () => {
 
   it('are plain data', () => {
     expect(JSON.parse(JSON.stringify(leakageArrangements))).toEqual(leakageArrangements);
+  });
+});
+
+describe('measurements of an arrangement', () => {
+  it('are one for each electrode, and for each state of the output where there are two', () => {
+    for (const id of Object.keys(leakageArrangements) as LeakageArrangementId[]) {
+      const { measuredFrom, alsoUnloaded } = leakageArrangements[id];
+      const conditions = leakageConditions(id);
+      expect(conditions).toHaveLength(measuredFrom.length * (alsoUnloaded ? 2 : 1));
+      expect(new Set(conditions.map((condition) => JSON.stringify(condition))).size).toBe(conditions.length);
+      expect(new Set(conditions.map((condition) => condition.measuredFrom))).toEqual(new Set(measuredFrom));
+    }
+    expect(leakageArrangements.isolated.measuredFrom).toHaveLength(2);
+    expect(leakageArrangements.bipolar.measuredFrom).toHaveLength(2);
+  });
+
+  it('leave out no electrode, whatever states are asked for', () => {
+    for (const loading of [['rated-load'], ['unloaded'], ['unloaded', 'rated-load']] as const) {
+      const electrodes = leakageConditions('bipolar', loading).map(({ measuredFrom }) => measuredFrom);
+      expect(new Set(electrodes)).toEqual(new Set(['pole 1', 'pole 2']));
+    }
+  });
+
+  it.each<[string, () => unknown, CalculationErrorCode, string]>([
+    ['an unknown arrangement', () => leakageConditions('toString' as 'isolated'), 'unknown-choice', 'arrangement'],
+    ['no state', () => leakageConditions('isolated', []), 'wrong-count', 'loading'],
+    ['an unknown state', () => leakageConditions('isolated', ['open' as 'unloaded']), 'unknown-choice', 'loading[0]'],
+    ['a state twice', () => leakageConditions('isolated', ['unloaded', 'unloaded']), 'duplicate', 'loading[1]'],
+    [
+      'a state where the arrangement has its load',
+      () => leakageConditions('earth-referenced-load-to-earth', ['rated-load']),
+      'contradiction',
+      'loading',
+    ],
+  ])('refuse %s', (_, work, code, path) => {
+    expect(faultOf(work)).toMatchObject({ code, path });
   });
 });
 

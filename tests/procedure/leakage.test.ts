@@ -6,10 +6,18 @@ import {
   type LeakageTest,
   makeRecord,
   type PlanDecisionRule,
+  type PlanLeakage,
   planVerification,
   recomputeRecord,
 } from '../../src/procedure/index.js';
-import { recordCsv, recordText, worksheetCsv, worksheetText } from '../../src/report/index.js';
+import {
+  recordCsv,
+  recordHtml,
+  recordMarkdown,
+  recordText,
+  worksheetCsv,
+  worksheetText,
+} from '../../src/report/index.js';
 import { parseFindings, parsePlan, parseSpecification, readReadingsCsv } from '../../src/schema/index.js';
 import { bench as plainBench, ratedOutput, readingsOf, specificationOf } from './documents.js';
 
@@ -20,12 +28,12 @@ const output = {
   maximumPeakVoltage: 480,
 };
 const test: LeakageTest = {
-  id: 'neutral',
+  id: 'cut',
   output: 'cut',
   setting: 200,
   arrangement: 'isolated',
   measuredAt: 'leads',
-  connection: 'Neutral electrode through the resistor to earth',
+  connection: 'Resistor from the electrode to earth, leads hung clear',
 };
 const specification = { ...specificationOf(output), leakage: [test] };
 /** 2 % of reading as limits; the measuring resistor is exact. */
@@ -38,16 +46,27 @@ const bench: Bench = {
 };
 const guarded: PlanDecisionRule = { kind: 'guarded-acceptance', ratio: 1 };
 
+/** One of the four measurements that the test asks for. */
+const at = 'leakage/cut/neutral/rated-load';
+const places = ['active/rated-load', 'active/unloaded', 'neutral/rated-load', 'neutral/unloaded'].map(
+  (place) => `leakage/cut/${place}`,
+);
+
 const planOf = (given: Partial<LeakageTest> = {}, onBench = bench, decisionRule?: PlanDecisionRule) =>
   planVerification({ ...specification, leakage: [{ ...test, ...given }] }, onBench, decisionRule && { decisionRule });
 const rowOf = (value: number, decisionRule?: PlanDecisionRule, onBench = bench) =>
-  assessReadings(planOf({}, onBench, decisionRule), readingsOf({ point: 'leakage/neutral', value })).leakage[0];
+  assessReadings(planOf({}, onBench, decisionRule), readingsOf({ point: at, value })).leakage.find(
+    ({ point }) => point === at,
+  );
 
 describe('a planned leakage measurement', () => {
   it('has the limit of its arrangement, with standing, and the highest reading', () => {
     const [planned] = planOf().leakage;
     expect(planned).toMatchObject({
-      id: 'leakage/neutral',
+      id: 'leakage/cut/active/rated-load',
+      test: 'cut',
+      measuredFrom: 'active electrode',
+      loading: 'rated-load',
       number: 1,
       resistor: { id: 'L200', resistance: 200 },
       reads: 'current',
@@ -62,6 +81,59 @@ describe('a planned leakage measurement', () => {
       12,
     );
     expect(planned?.warnings.map(({ code }) => code)).toEqual(['limit-from-memory']);
+  });
+
+  it('is one for each electrode and each state of the output', () => {
+    const { leakage } = planOf();
+    expect(leakage.map(({ id }) => id)).toEqual(places);
+    expect(leakage.map(({ number }) => number)).toEqual([1, 2, 3, 4]);
+    expect(leakage.map(({ instruction }) => instruction)).toEqual([
+      'Read the leakage from the active electrode through the measuring resistor to earth, with the rated load of 400 Ω (L400, 400 Ω) between active and neutral electrode.',
+      'Read the leakage from the active electrode through the measuring resistor to earth, with nothing between active and neutral electrode: the voltage is highest there, so activate briefly.',
+      'Read the leakage from the neutral electrode through the measuring resistor to earth, with the rated load of 400 Ω (L400, 400 Ω) between active and neutral electrode.',
+      'Read the leakage from the neutral electrode through the measuring resistor to earth, with nothing between active and neutral electrode: the voltage is highest there, so activate briefly.',
+    ]);
+  });
+
+  it('is of each electrode also where the sheet asks for one state of the output only', () => {
+    const ids = (loading: LeakageTest['loading']) =>
+      planOf({ loading } as Partial<LeakageTest>).leakage.map(({ id }) => id);
+    expect(ids(['rated-load'])).toEqual([places[0], places[2]]);
+    expect(ids(['unloaded', 'rated-load'])).toEqual([places[1], places[0], places[3], places[2]]);
+  });
+
+  it('is one alone where the neutral electrode is referenced to earth', () => {
+    const [planned, ...others] = planOf({ arrangement: 'earth-referenced-load-to-earth' }).leakage;
+    expect(others).toEqual([]);
+    expect(planned).toMatchObject({ id: 'leakage/cut', measuredFrom: 'neutral electrode' });
+    expect(planned).not.toHaveProperty('loading');
+    const read = assessReadings(
+      planOf({ arrangement: 'earth-referenced-load-to-earth' }),
+      readingsOf({ point: 'leakage/cut', value: 0.05 }),
+    );
+    expect(read.leakage).toMatchObject([{ point: 'leakage/cut', verdict: 'pass' }]);
+  });
+
+  it('needs a load between the electrodes besides the measuring resistor', () => {
+    const without = (load: string): Bench => ({ ...bench, loads: bench.loads.filter(({ id }) => id !== load) });
+    const codes = (onBench: Bench, ratedLoad: number) =>
+      planVerification({ ...specification, outputs: [{ ...output, ratedLoad }] }, onBench).leakage.map(({ warnings }) =>
+        warnings.map(({ code }) => code),
+      );
+    const [missing, fine] = [['limit-from-memory', 'load-not-on-bench'], ['limit-from-memory']];
+    expect(codes(bench, 400)).toEqual([fine, fine, fine, fine]);
+    expect(codes(without('L400'), 400)).toEqual([missing, fine, missing, fine]);
+    // The only 200 ohm of the bench cannot be both.
+    expect(codes(bench, 200)).toEqual([missing, fine, missing, fine]);
+  });
+
+  it('counts a connection for each electrode, and changes of load between', () => {
+    const parts = planOf().benchTime.parts.filter(({ what }) => what.includes('leakage'));
+    expect(parts.map(({ what, count }) => [what, count])).toEqual([
+      ['leakage connections', 2],
+      ['changes of load for leakage', 2],
+      ['leakage readings', 4],
+    ]);
   });
 
   it('brings its cautions, once each', () => {
@@ -88,10 +160,16 @@ describe('a planned leakage measurement', () => {
       ...specificationOf(bipolar),
       leakage: [{ ...test, output: 'bi', arrangement: 'bipolar' } as const],
     };
-    const [planned] = planVerification(
+    const { leakage } = planVerification(
       { ...sheet, outputs: [{ ...bipolar, points: [{ setting: 70, load: 400 }] }] },
       bench,
-    ).leakage;
+    );
+    expect(leakage.map(({ id }) => id)).toEqual(
+      ['pole-1/rated-load', 'pole-1/unloaded', 'pole-2/rated-load', 'pole-2/unloaded'].map(
+        (place) => `leakage/cut/${place}`,
+      ),
+    );
+    const [planned] = leakage;
     expect(planned?.limit.current).toBeCloseTo(0.06, 15);
     expect(planned?.highestReading).toBe(0.06);
   });
@@ -111,8 +189,8 @@ describe('a planned leakage measurement', () => {
     const [planned] = planOf({}, volts).leakage;
     // A constant voltage drives 210/200 as much through 200 ohm: I = V/210·210/200, so 30 V is the limit.
     expect(planned).toMatchObject({ reads: 'voltage', resistor: { id: 'L210' }, highestReading: 30 });
-    const reading = readingsOf({ point: 'leakage/neutral', quantity: 'voltage', value: 30 });
-    expect(assessReadings(planOf({}, volts), reading).leakage[0]).toMatchObject({ verdict: 'pass', value: 0.15 });
+    const reading = readingsOf({ point: at, quantity: 'voltage', value: 30 });
+    expect(assessReadings(planOf({}, volts), reading).leakage[2]).toMatchObject({ verdict: 'pass', value: 0.15 });
   });
 
   it('says so where the bench has no resistor or no range', () => {
@@ -159,13 +237,37 @@ describe('a leakage that was read', () => {
   it('counts in the summary, as found and as left', () => {
     const readings = readingsOf(
       { point: '1', value: 0.7 },
-      { point: 'leakage/neutral', value: 0.2 },
-      { point: 'leakage/neutral', value: 0.1, phase: 'as-left' },
+      ...places.map((point) => ({ point, value: point === at ? 0.2 : 0.1 })),
+      { point: at, value: 0.1, phase: 'as-left' },
     );
     const { asFound, final, extra } = assessReadings(planOf(), readings);
     expect(extra).toEqual([]);
-    expect(asFound).toMatchObject({ verdict: 'fail', fail: 1, pass: 1 });
-    expect(final).toMatchObject({ verdict: 'pass', fail: 0, pass: 2 });
+    expect(asFound).toMatchObject({ verdict: 'fail', fail: 1, pass: 4 });
+    expect(final).toMatchObject({ verdict: 'pass', fail: 0, pass: 5 });
+  });
+
+  it.each(places)('of one electrode in one state of the output says nothing of the others: %s', (point) => {
+    const others = places.filter((place) => place !== point);
+    const { leakage, final } = assessReadings(
+      planOf(),
+      readingsOf({ point: '1', value: 0.7 }, ...others.map((place) => ({ point: place, value: 0.05 }))),
+    );
+    expect(leakage.filter(({ verdict }) => verdict === 'pass').map((row) => row.point)).toEqual(others);
+    expect(leakage.find((row) => row.point === point)).toMatchObject({ verdict: 'not judged', reason: 'no-reading' });
+    expect(final).toMatchObject({ verdict: 'incomplete', notJudged: 1 });
+  });
+
+  it('that does not say of which electrode judges nothing, and the findings say what to write', () => {
+    const { leakage, extra, final, warnings } = assessReadings(
+      planOf(),
+      readingsOf({ point: 'leakage/cut', value: 0.05 }),
+    );
+    expect(leakage.map(({ verdict }) => verdict)).toEqual(places.map(() => 'not judged'));
+    expect(extra).toHaveLength(1);
+    expect(final.verdict).toBe('incomplete');
+    expect(warnings.map(({ message }) => message)).toContain(
+      `A reading names point leakage/cut, which the plan does not have. It is one of these, and must say which: ${places.join(', ')}.`,
+    );
   });
 
   it('that is missing leaves the verification incomplete', () => {
@@ -177,12 +279,37 @@ describe('a leakage that was read', () => {
 
 describe('documents with leakage', () => {
   const plan = planOf({}, bench, guarded);
-  const record = makeRecord(plan, readingsOf({ point: '1', value: 0.7 }, { point: 'leakage/neutral', value: 0.096 }));
+  const record = makeRecord(plan, readingsOf({ point: '1', value: 0.7 }, { point: at, value: 0.096 }));
 
   it('read back, and recompute to the same', () => {
     expect(parsePlan(JSON.parse(JSON.stringify(plan)))).toEqual(plan);
     expect(parseFindings(JSON.parse(JSON.stringify(record.findings)))).toEqual(record.findings);
     expect(recomputeRecord(record)).toEqual({ same: true, differences: [] });
+  });
+
+  it('of before electrodes were planned one by one are still read and judged', () => {
+    const { test: _, measuredFrom: __, loading: ___, ...row } = plan.leakage[0] as PlanLeakage;
+    const older = { ...plan, leakage: [{ ...row, id: 'leakage/cut', number: 1 }] };
+    const kept = parsePlan(JSON.parse(JSON.stringify(older)));
+    expect(kept).toEqual(older);
+    const { leakage, final } = assessReadings(
+      kept,
+      readingsOf({ point: '1', value: 0.7 }, { point: 'leakage/cut', value: 0.096 }),
+    );
+    expect(leakage).toMatchObject([{ point: 'leakage/cut', verdict: 'pass', value: 0.096 }]);
+    expect(final.verdict).toBe('pass');
+    expect(recordText(makeRecord(kept, readingsOf({ point: 'leakage/cut', value: 0.096 })))).toContain('HF leakage');
+  });
+
+  it('say in every form which electrode was read, with what between them', () => {
+    for (const text of [worksheetText(plan), recordText(record), recordMarkdown(record), recordHtml(record)]) {
+      const flat = text.replace(/<[^>]*>/g, ' ').replace(/\s+/g, ' ');
+      for (const state of ['rated load', 'unloaded']) {
+        for (const electrode of ['active', 'neutral']) expect(flat).toContain(`, ${electrode} electrode, ${state}`);
+      }
+    }
+    expect(worksheetCsv(plan)).toContain('"neutral electrode, rated load"');
+    expect(recordCsv(record)).toContain('"neutral electrode, rated load"');
   });
 
   it('print limit, source, what is accepted, and the caution', () => {
@@ -194,13 +321,16 @@ describe('documents with leakage', () => {
     const text = recordText(record).replace(/\s+/g, ' ');
     expect(text).toContain('A pass, and still 2.4 times the guidance for contact: do not touch.');
     expect(text).toContain('A leakage that passes is still hazardous to touch.');
-    expect(recordCsv(record)).toContain('leakage/neutral');
+    expect(recordCsv(record)).toContain(at);
   });
 
   it('take a filled-in worksheet back', () => {
-    const filled = worksheetCsv(plan).replace(/(leakage\/neutral,.*?),,,,,,as-found/, '$1,0.096 A,,,,,as-found');
+    const filled = worksheetCsv(plan).replace(
+      /(leakage\/cut\/neutral\/rated-load,.*?),,,,,,as-found/,
+      '$1,0.096 A,,,,,as-found',
+    );
     const { readings } = readReadingsCsv(filled);
-    expect(readings).toEqual([{ point: 'leakage/neutral', phase: 'as-found', quantity: 'current', value: 0.096 }]);
+    expect(readings).toEqual([{ point: at, phase: 'as-found', quantity: 'current', value: 0.096 }]);
   });
 });
 
@@ -210,6 +340,10 @@ describe('a leakage measurement that cannot be', () => {
     [{ setting: 900 }, 'setting-outside-scale', 'leakage[0].setting'],
     [{ arrangement: 'bipolar' }, 'contradiction', 'leakage[0].arrangement'],
     [{ limit: { statedIn: 'x' } }, 'wrong-count', 'leakage[0].limit'],
+    [{ loading: [] }, 'wrong-count', 'leakage[0].loading'],
+    [{ loading: ['short'] }, 'unknown-choice', 'leakage[0].loading[0]'],
+    [{ loading: ['unloaded', 'unloaded'] }, 'duplicate', 'leakage[0].loading[1]'],
+    [{ loading: ['unloaded'], arrangement: 'earth-referenced-load-to-earth' }, 'contradiction', 'leakage[0].loading'],
   ] as const)('%j is refused by the plan', (given, code, path) => {
     expect(() => planOf(given as Partial<LeakageTest>)).toThrow(expect.objectContaining({ code, path }));
   });
@@ -218,6 +352,10 @@ describe('a leakage measurement that cannot be', () => {
     [{ output: 'cutt' }, 'unknown-choice', 'leakage[0].output'],
     [{ setting: '900 W' }, 'setting-outside-scale', 'leakage[0].setting'],
     [{ arrangement: 'bipolar' }, 'contradiction', 'leakage[0].arrangement'],
+    [{ loading: [] }, 'wrong-count', 'leakage[0].loading'],
+    [{ loading: ['short'] }, 'unknown-choice', 'leakage[0].loading[0]'],
+    [{ loading: ['unloaded', 'unloaded'] }, 'duplicate', 'leakage[0].loading[1]'],
+    [{ loading: ['unloaded'], arrangement: 'earth-referenced-load-to-earth' }, 'contradiction', 'leakage[0].loading'],
     [{ measuredAt: 'trolley' }, 'unknown-choice', 'leakage[0].measuredAt'],
     [{ limit: { current: '-5 mA', statedIn: 'x' } }, 'not-positive', 'leakage[0].limit.current'],
   ])('%j is refused by the schema', (given, code, path) => {

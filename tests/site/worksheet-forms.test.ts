@@ -223,6 +223,7 @@ describe('parts that were JSON alone', () => {
       'leakage[0].setting': '200 W',
       'leakage[0].arrangement': 'isolated',
       'leakage[0].measuredAt': 'leads',
+      'leakage[0].loading': 'rated-load',
       'leakage[0].connection': 'Through the resistor to earth',
       'leakage[0].limit.statedIn': 'Invented manual',
       'leakage[0].limit.current': '120 mA',
@@ -241,7 +242,11 @@ describe('parts that were JSON alone', () => {
       alarmDelay: 2,
       display: { resolution: 1, maximum: 999, open: 'over-range' },
     });
-    expect(sheet.leakage?.[0]).toMatchObject({ setting: 200, limit: { current: 0.12, statedIn: 'Invented manual' } });
+    expect(sheet.leakage?.[0]).toMatchObject({
+      setting: 200,
+      loading: ['rated-load'],
+      limit: { current: 0.12, statedIn: 'Invented manual' },
+    });
     expect(sheet.outputs[1]?.waveform).toEqual({ kind: 'damped-sine', timeConstant: 4e-6, repetitionRate: 30_000 });
     expect(sheet.outputs[1]?.points?.[0]?.tolerance).toEqual({ in: 'power', relative: { below: 0.1, above: 0.2 } });
   });

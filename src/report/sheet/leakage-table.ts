@@ -6,8 +6,10 @@ import { marginText } from '../numbers/percent-text.js';
 import { unitFor } from '../numbers/print-unit.js';
 import { valueText } from '../numbers/value-text.js';
 import { blank, none, stateCell, textCell } from './cells.js';
+import { liftNotes } from './lift-notes.js';
+import { measuredFromText } from './measured-from-text.js';
 import { warningNotes } from './point-notes.js';
-import type { Cell, Column, Row, RowNote, Section } from './sheet.js';
+import type { Cell, Column, Group, Row, RowNote, Section } from './sheet.js';
 import { shownVerdict } from './shown-verdict.js';
 import { verdictCell } from './verdict-word.js';
 
@@ -20,12 +22,13 @@ export function leakageWorksheet(plan: Plan): readonly Section[] {
     { id: 'found', title: 'As found', align: 'right' },
     { id: 'left', title: 'As left', align: 'right' },
   ];
-  const rows = plan.leakage.map((planned): Row => {
+  const rows = plan.leakage.map((planned) => {
     const room = planned.range === undefined ? textCell('—') : blank;
-    return {
+    const row: Row = {
       cells: [...identityCells(planned), readingCell(planned.highestReading, planned), room, room],
       notes: [...whatToDo(planned), ...warningNotes(planned.warnings)],
     };
+    return { planned, row };
   });
   return [section(columns, rows)];
 }
@@ -42,26 +45,45 @@ export function leakageRecord(plan: Plan, findings: readonly LeakageRow[]): read
     { id: 'margin', title: 'Of limit', align: 'right' },
     { id: 'verdict', title: 'Verdict', align: 'left' },
   ];
-  const rows = findings.flatMap((finding): Row[] => {
+  const rows = findings.flatMap((finding): PlannedRow[] => {
     const planned = plan.leakage.find(({ id }) => id === finding.point);
-    return planned === undefined ? [] : [recordRow(finding, planned)];
+    return planned === undefined ? [] : [{ planned, row: recordRow(finding, planned) }];
   });
   return [section(columns, rows)];
+}
+
+/** A row, and what was planned of it. */
+interface PlannedRow {
+  readonly planned: PlanLeakage;
+  readonly row: Row;
+}
+
+/** Rows under their test, with the remarks that they share above them. */
+function groupsOf(rows: readonly PlannedRow[]): readonly Group[] {
+  const tests = new Map<string, Row[]>();
+  for (const { planned, row } of rows) {
+    const name = planned.test ?? planned.id;
+    tests.set(name, [...(tests.get(name) ?? []), row]);
+  }
+  return [...tests.values()].map((of) => liftNotes([], of));
 }
 
 const identity: readonly Column[] = [
   { id: 'number', title: 'No.', align: 'right' },
   { id: 'output', title: 'Output', align: 'left' },
   { id: 'setting', title: 'Setting', align: 'right' },
+  { id: 'from', title: 'Measured from', short: 'From', align: 'left' },
   { id: 'resistor', title: 'Resistor', align: 'right' },
 ];
 
 function identityCells(planned: PlanLeakage): readonly Cell[] {
   const { number, outputName, settingText, resistor, limit } = planned;
+  const from = measuredFromText(planned);
   return [
     { kind: 'number', digits: String(number), working: `working-leakage-${number}` },
     textCell(outputName),
     textCell(settingText),
+    from === undefined ? none : textCell(from),
     textCell(valueText(resistor?.resistance ?? limit.measuringResistance, 'resistance', 6)),
   ];
 }
@@ -115,7 +137,8 @@ function whatToDo(planned: PlanLeakage): readonly RowNote[] {
   const basis = `${statedIn}${of.length === 0 ? '' : ` (${of.join(', ')})`}`;
   const at = `${valueText(limit.current, 'current')} rms in ${valueText(limit.measuringResistance, 'resistance')}`;
   const texts = [
-    `Connection: ${connection}. Measured at the ${measuredAt}. ${instruction}`,
+    `Connection: ${connection}. Measured at the ${measuredAt}.`,
+    instruction,
     `Limit ${at}, ${basis}.`,
     ...(range === undefined ? [] : [`Range ${valueText(range.maximum, reads)}.`]),
     ...(planned.atLimit === undefined ? [] : [`U ${valueText(planned.atLimit, 'current', 2)} at the limit.`]),
@@ -127,13 +150,13 @@ function whatToDo(planned: PlanLeakage): readonly RowNote[] {
   return texts.map((text) => ({ tone: 'plain', text: plainText(text) }));
 }
 
-function section(columns: readonly Column[], rows: readonly Row[]): Section {
+function section(columns: readonly Column[], rows: readonly PlannedRow[]): Section {
   const caption = 'Leakage through the measuring resistor to earth; values are rms';
   return {
     id: 'leakage',
     heading: 'HF leakage',
     blocks: [
-      { kind: 'table', table: { id: 'leakage', caption, columns, groups: [{ headings: [], notes: [], rows }] } },
+      { kind: 'table', table: { id: 'leakage', caption, columns, groups: groupsOf(rows) } },
       {
         kind: 'list',
         tone: 'caution',

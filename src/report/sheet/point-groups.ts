@@ -3,7 +3,8 @@ import { plainText } from '../escape/plain-text.js';
 import { signedPercent } from '../numbers/percent-text.js';
 import type { PrintUnit } from '../numbers/print-unit.js';
 import { significantDigits } from '../numbers/value-text.js';
-import type { Group, GroupHeading, Row, RowNote } from './sheet.js';
+import { liftNotes } from './lift-notes.js';
+import type { Group, GroupHeading, Row } from './sheet.js';
 
 /** Rows of one point, in the order of work. */
 export interface PointRows {
@@ -65,23 +66,4 @@ function loadHeading(points: readonly PlanPoint[], unit: PrintUnit): string {
   const most = signedPercent(Math.max(...changes));
   const change = least === most ? least : `${least} to ${most}`;
   return plainText(`${text} in place of ${wanted}; expected power changes by ${change}`);
-}
-
-function liftNotes(headings: readonly GroupHeading[], rows: readonly Row[]): Group {
-  if (rows.length < 2) return { headings, notes: [], rows };
-  const shared = (rows[0] as Row).notes.filter((note) =>
-    rows.every((row) => row.notes.some((other) => same(note, other))),
-  );
-  return {
-    headings,
-    notes: shared,
-    rows: rows.map((row) => ({
-      ...row,
-      notes: row.notes.filter((note) => !shared.some((other) => same(note, other))),
-    })),
-  };
-}
-
-function same(a: RowNote, b: RowNote): boolean {
-  return a.tone === b.tone && a.text === b.text;
 }

@@ -4,6 +4,7 @@ import { type SourceId, type Step, sources } from '../../working/index.js';
 import { plainText } from '../escape/plain-text.js';
 import { valueText } from '../numbers/value-text.js';
 import { budgetResultText, budgetTable } from './budget-table.js';
+import { measuredFromText } from './measured-from-text.js';
 import { loadOf } from './point-numbers.js';
 import type { Block, Section, Table, Working, WorkingPart, WorkingStep } from './sheet.js';
 import type { SheetOptions } from './sheet-options.js';
@@ -59,7 +60,10 @@ export function workingSections(plan: Plan, options: SheetOptions, findings?: Fi
     const limits =
       planned.working.length === 0 ? [] : [{ heading: 'Limit', steps: stepsOf(planned.working, numbered) }];
     const parts = [...limits, ...(partsByPoint.get(planned.id) ?? [])];
-    const heading = plainText(`HF leakage ${planned.number}: ${planned.outputName}, ${planned.settingText}`);
+    const from = measuredFromText(planned);
+    const heading = plainText(
+      `HF leakage ${planned.number}: ${planned.outputName}, ${planned.settingText}${from === undefined ? '' : `, ${from}`}`,
+    );
     const id = `working-leakage-${planned.number}`;
     if (parts.length > 0) blocks.push(block({ id, heading, remarks: [], tables: [], parts }));
   }

@@ -42,6 +42,7 @@ export const informativeColumns = [
   'output',
   'mode',
   'connection',
+  'measured from',
   'leads',
   'setting',
   'wanted load',

@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import { nearName } from '../../checks/index.js';
+import { type LeakageArrangementId, leakageArrangements, leakageLoadings } from '../../leakage/index.js';
 import type { LeakageTest, Specification } from '../../procedure/index.js';
 import { choice } from '../parts/choice.js';
 import { describeForSchema } from '../parts/json-schema-notes.js';
@@ -22,6 +23,8 @@ const arrangement = choice([
   'bipolar',
 ]);
 
+const loading = choice(leakageLoadings);
+
 const measuredAt = choice(['leads', 'terminals']);
 
 /** A measurement of HF leakage, as a specification asks for it. */
@@ -32,6 +35,7 @@ export const leakageTest = describeForSchema(
     setting,
     arrangement,
     measuredAt,
+    loading: optional(list(loading, 1)),
     connection: line,
     limit: optional(
       members({
@@ -58,7 +62,9 @@ export function checkLeakage({ leakage, outputs }: NonNullable<Loose<Specificati
   );
   const known = items(outputs);
   tests.forEach((test, i) => {
-    if (!test || typeof test.output !== 'string') return;
+    if (!test) return;
+    checkLoading(test, (name) => ['leakage', i, ...name], report);
+    if (typeof test.output !== 'string') return;
     const output = known.find((entry) => entry?.id === test.output);
     if (output === undefined) {
       const names = known.map((entry) => entry?.id).filter((id) => typeof id === 'string');
@@ -78,10 +84,27 @@ export function checkLeakage({ leakage, outputs }: NonNullable<Loose<Specificati
   });
 }
 
+/** Holds the states of the output to the arrangement. */
+function checkLoading(
+  { arrangement: name, loading: states }: NonNullable<Loose<LeakageTest>>,
+  path: (name: readonly PropertyKey[]) => readonly PropertyKey[],
+  report: Report,
+): void {
+  if (states === undefined) return;
+  reportRepeats(items(states), (i) => path(['loading', i]), report);
+  if (typeof name !== 'string' || !Object.hasOwn(leakageArrangements, name)) return;
+  if (leakageArrangements[name as LeakageArrangementId].alsoUnloaded) return;
+  const requirement = 'must be absent: the load of this arrangement is part of it';
+  report('contradiction', path(['loading']), states, requirement);
+}
+
 /** A measurement of HF leakage, as a plan carries it. */
 export const planLeakage = describeForSchema(
   members({
     id: line,
+    test: optional(identifier),
+    measuredFrom: optional(choice(['active electrode', 'neutral electrode', 'pole 1', 'pole 2'])),
+    loading: optional(loading),
     number: z.int('must be a whole number').check(z.gte(1, 'must be 1 or more')),
     output: identifier,
     outputName: line,

@@ -38,11 +38,17 @@ function leakageEntry(document: unknown, path: Path, index: number): Entry {
     const [value, name] = ['id', 'name'].map((member) => valueAt(document, ['outputs', i, member]));
     return typeof value === 'string' ? [{ value, text: typeof name === 'string' && name !== '' ? name : value }] : [];
   });
+  const arrangement = valueAt(document, at('arrangement'));
+  const hasLoadings = arrangement === 'isolated' || arrangement === 'bipolar' || valueAt(document, at('loading')) !== undefined;
+  const loadings = optionalField(at('loading'), 'Output meanwhile, one a line; empty: both, as the arrangement asks', {
+    as: 'lines',
+    example: 'rated-load',
+  });
   return {
     title: typeof id === 'string' && id.trim() !== '' ? id : `Measurement ${index + 1}`,
     path,
     nodes: [
-      { ...field(at('id'), 'Short identifier', { example: 'cut-neutral' }), speaksFor: [path] },
+      { ...field(at('id'), 'Short identifier', { example: 'cut' }), speaksFor: [path] },
       field(at('output'), 'Output', { choices: outputs }),
       field(at('setting'), 'Setting', { example: '200 W', unit: 'W' }),
       field(at('arrangement'), 'Arrangement', { choices: arrangements }),
@@ -52,8 +58,9 @@ function leakageEntry(document: unknown, path: Path, index: number): Entry {
           { value: 'terminals', text: 'the terminals of the unit' },
         ],
       }),
+      ...(hasLoadings ? [loadings] : []),
       field(at('connection'), 'How it is connected', {
-        example: 'Neutral electrode through the measuring resistor to earth',
+        example: 'Leads hung clear, measuring resistor to the protective earth terminal',
       }),
       {
         kind: 'group',
