@@ -13,6 +13,7 @@ import {
 } from '../../src/uncertainty/index.js';
 import type { Check } from './check.js';
 import { distributionsChecks } from './distributions.checks.js';
+import { vectorsChecks } from './vectors.checks.js';
 
 const h2Readings = {
   V: [5.007, 4.994, 5.005, 4.99, 4.999],
@@ -315,4 +316,5 @@ export const uncertaintyChecks: readonly Check[] = [
     ['u-full', 'the same, recomputed', 0.029574764017091783, 'V', 5e-15, () => s9.standardUncertainty],
   ]),
   ...distributionsChecks,
+  ...vectorsChecks,
 ];
