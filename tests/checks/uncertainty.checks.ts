@@ -9,6 +9,7 @@ import {
   propagateAll,
   rectangularInput,
   repeatedReadingsInput,
+  simultaneousReadings,
   triangularInput,
 } from '../../src/uncertainty/index.js';
 import type { Check } from './check.js';
@@ -20,25 +21,10 @@ const h2Readings = {
   I: [0.019663, 0.019639, 0.01964, 0.019685, 0.019678],
   phi: [1.0456, 1.0438, 1.0468, 1.0428, 1.0433],
 };
-const h2Inputs = {
-  V: repeatedReadingsInput(h2Readings.V),
-  I: repeatedReadingsInput(h2Readings.I),
-  phi: repeatedReadingsInput(h2Readings.phi),
-};
-/** Correlation of the means of simultaneous readings: that of the readings. */
-function correlationOf(a: readonly number[], b: readonly number[]): number {
-  const mean = (x: readonly number[]): number => x.reduce((s, v) => s + v, 0) / x.length;
-  const [p, q] = [mean(a), mean(b)];
-  const sum = (f: (i: number) => number): number => a.reduce((s, _, i) => s + f(i), 0);
-  const da = (i: number): number => (a[i] as number) - p;
-  const db = (i: number): number => (b[i] as number) - q;
-  return sum((i) => da(i) * db(i)) / Math.sqrt(sum((i) => da(i) ** 2) * sum((i) => db(i) ** 2));
-}
-const h2Correlations = [
-  { between: ['V', 'I'], coefficient: correlationOf(h2Readings.V, h2Readings.I) },
-  { between: ['V', 'phi'], coefficient: correlationOf(h2Readings.V, h2Readings.phi) },
-  { between: ['I', 'phi'], coefficient: correlationOf(h2Readings.I, h2Readings.phi) },
-] as const;
+const h2 = simultaneousReadings(h2Readings);
+const { inputs: h2Inputs, correlations: h2Correlations } = h2;
+const h2Between = (first: string, second: string): number =>
+  h2Correlations.find(({ between: [a, b] }) => a === first && b === second)?.coefficient ?? Number.NaN;
 type H2 = Readonly<Record<'V' | 'I' | 'phi', number>>;
 const h2Models = {
   R: ({ V, I, phi }: H2) => (V / I) * Math.cos(phi),
@@ -65,21 +51,20 @@ const rounded = propagateAll(
 
 type Together = typeof approach1;
 const output = (of: Together, name: string): Propagated => of.outputs[name] as Propagated;
-const pair = (of: Together, a: string, b: string): number =>
+const pair = (of: Pick<Together, 'correlations'>, a: string, b: string): number =>
   of.correlations.find((c) => c.between[0] === a && c.between[1] === b)?.coefficient ?? Number.NaN;
 
-/** Each of the five sets evaluated for itself, then mean and standard deviation of the mean (approach 2). */
-function approach2(name: 'R' | 'X' | 'Z'): {
-  readonly value: number;
-  readonly u: number;
-  readonly rows: readonly number[];
-} {
-  const rows = h2Readings.V.map((V, i) =>
-    h2Models[name]({ V, I: h2Readings.I[i] as number, phi: h2Readings.phi[i] as number }),
-  );
-  const input = repeatedReadingsInput(rows);
-  return { value: input.value, u: input.standardUncertainty, rows };
-}
+/** Each of the five sets evaluated for itself, then type A evaluation of the results (approach 2). */
+const h2Rows = (name: 'R' | 'X' | 'Z'): number[] =>
+  h2Readings.V.map((V, i) => h2Models[name]({ V, I: h2Readings.I[i] as number, phi: h2Readings.phi[i] as number }));
+const approach2 = simultaneousReadings({ R: h2Rows('R'), X: h2Rows('X'), Z: h2Rows('Z') });
+/** Table H.4, as printed. */
+const h2RowsPrinted = {
+  R: [127.67, 127.89, 127.51, 127.71, 127.88],
+  X: [220.32, 219.79, 220.64, 218.97, 219.51],
+  Z: [254.64, 254.29, 254.84, 253.49, 254.04],
+} as const;
+const outputNames = ['R', 'X', 'Z'] as const;
 
 const ten = Array.from({ length: 10 }, (_, i) => `R${i}`);
 const tenInputs = Object.fromEntries(ten.map((name) => [name, normalInput({ value: 1000, standardUncertainty: 0.1 })]));
@@ -160,6 +145,9 @@ function rowsOf(prefix: string, source: string, standing: Check['standing'], row
 /** Published examples of uncertainty budgets and first-order propagation. */
 export const uncertaintyChecks: readonly Check[] = [
   ...rowsOf('gum-h2', 'JCGM 100:2008, H.2, Table H.2', 'published', [
+    ['v', 'mean of V', 4.999, 'V', 0.0005, () => h2Inputs.V.value],
+    ['i', 'mean of I', 0.019661, 'A', 5e-7, () => h2Inputs.I.value],
+    ['phi', 'mean of the phase', 1.04446, 'rad', 5e-6, () => h2Inputs.phi.value],
     ['u-v', 'standard deviation of the mean of V', 0.0032, 'V', 0.00005, () => h2Inputs.V.standardUncertainty],
     ['u-i', 'standard deviation of the mean of I', 9.5e-6, 'A', 0.05e-6, () => h2Inputs.I.standardUncertainty],
     [
@@ -170,9 +158,9 @@ export const uncertaintyChecks: readonly Check[] = [
       0.000005,
       () => h2Inputs.phi.standardUncertainty,
     ],
-    ['r-vi', 'correlation of V and I', -0.36, '1', 0.005, () => h2Correlations[0].coefficient],
-    ['r-vphi', 'correlation of V and phase', 0.86, '1', 0.005, () => h2Correlations[1].coefficient],
-    ['r-iphi', 'correlation of I and phase', -0.65, '1', 0.005, () => h2Correlations[2].coefficient],
+    ['r-vi', 'correlation of V and I', -0.36, '1', 0.005, () => h2Between('V', 'I')],
+    ['r-vphi', 'correlation of V and phase', 0.86, '1', 0.005, () => h2Between('V', 'phi')],
+    ['r-iphi', 'correlation of I and phase', -0.65, '1', 0.005, () => h2Between('I', 'phi')],
   ]),
   ...rowsOf('gum-h2-approach-1', 'JCGM 100:2008, H.2.3, Table H.3', 'published', [
     ['r', 'resistance, inputs correlated', 127.732, 'ohm', 0.0005, () => output(approach1, 'R').value],
@@ -195,17 +183,34 @@ export const uncertaintyChecks: readonly Check[] = [
     ],
   ),
   ...rowsOf('gum-h2-approach-2', 'JCGM 100:2008, H.2.4, Table H.4', 'published', [
-    ['r', 'resistance, each set for itself', 127.732, 'ohm', 0.0005, () => approach2('R').value],
-    ['u-r', 'its uncertainty', 0.071, 'ohm', 0.0005, () => approach2('R').u],
-    ['x', 'reactance', 219.847, 'ohm', 0.0005, () => approach2('X').value],
-    ['u-x', 'its uncertainty', 0.295, 'ohm', 0.0005, () => approach2('X').u],
-    ['z', 'impedance', 254.26, 'ohm', 0.0005, () => approach2('Z').value],
-    ['u-z', 'its uncertainty', 0.236, 'ohm', 0.0005, () => approach2('Z').u],
+    ['r', 'resistance, each set for itself', 127.732, 'ohm', 0.0005, () => approach2.inputs.R.value],
+    ['u-r', 'its uncertainty', 0.071, 'ohm', 0.0005, () => approach2.inputs.R.standardUncertainty],
+    ['x', 'reactance', 219.847, 'ohm', 0.0005, () => approach2.inputs.X.value],
+    ['u-x', 'its uncertainty', 0.295, 'ohm', 0.0005, () => approach2.inputs.X.standardUncertainty],
+    ['z', 'impedance', 254.26, 'ohm', 0.0005, () => approach2.inputs.Z.value],
+    ['u-z', 'its uncertainty', 0.236, 'ohm', 0.0005, () => approach2.inputs.Z.standardUncertainty],
+    ['r-rx', 'correlation of R and X', -0.588, '1', 0.0005, () => pair(approach2, 'R', 'X')],
+    ['r-rz', 'correlation of R and Z', -0.485, '1', 0.0005, () => pair(approach2, 'R', 'Z')],
+    ['r-xz', 'correlation of X and Z', 0.993, '1', 0.0005, () => pair(approach2, 'X', 'Z')],
   ]),
+  ...rowsOf(
+    'gum-h2-set',
+    'JCGM 100:2008, H.2.4, Table H.4',
+    'from memory',
+    outputNames.flatMap((name) =>
+      h2RowsPrinted[name].map((printed, i): Row => {
+        const id = `${name.toLowerCase()}-${i + 1}`;
+        return [id, `${name} of set ${i + 1}`, printed, 'ohm', 0.005, () => h2Rows(name)[i] as number];
+      }),
+    ),
+  ),
   ...rowsOf('gum-h2-ignored', 'JCGM 100:2008, Table H.5 (correlation wrongly left out)', 'from memory', [
     ['u-r', 'uncertainty of R', 0.195, 'ohm', 0.0005, () => output(ignored, 'R').standardUncertainty],
     ['u-x', 'uncertainty of X', 0.201, 'ohm', 0.0005, () => output(ignored, 'X').standardUncertainty],
     ['u-z', 'uncertainty of Z', 0.204, 'ohm', 0.0005, () => output(ignored, 'Z').standardUncertainty],
+    ['r-rx', 'correlation of R and X', 0.056, '1', 0.0005, () => pair(ignored, 'R', 'X')],
+    ['r-rz', 'correlation of R and Z', 0.527, '1', 0.0005, () => pair(ignored, 'R', 'Z')],
+    ['r-xz', 'correlation of X and Z', 0.878, '1', 0.0005, () => pair(ignored, 'X', 'Z')],
   ]),
   ...rowsOf(
     'gum-h2-rounded',
@@ -257,6 +262,30 @@ export const uncertaintyChecks: readonly Check[] = [
       0.05,
       () => (voltmeter.contributions[1]?.standardUncertainty ?? 0) * 1e6,
     ],
+    [
+      'half-width',
+      'its limits, microvolt',
+      15,
+      'V',
+      0.5,
+      () => (voltmeter.contributions[1]?.standardUncertainty ?? 0) * Math.sqrt(3) * 1e6,
+    ],
+    [
+      'u2',
+      'its variance, square microvolt',
+      75,
+      'V^2',
+      0.5,
+      () => ((voltmeter.contributions[1]?.standardUncertainty ?? 0) * 1e6) ** 2,
+    ],
+    [
+      'relative',
+      'combined, of the value, in millionths',
+      16,
+      '1',
+      0.5,
+      () => (1e6 * voltmeter.standardUncertainty) / voltmeter.value,
+    ],
     ['u', 'combined, microvolt', 15, 'V', 0.5, () => voltmeter.standardUncertainty * 1e6],
   ]),
   ...rowsOf('gum-certificate', 'JCGM 100:2008, 4.3.4', 'from memory', [
@@ -269,6 +298,18 @@ export const uncertaintyChecks: readonly Check[] = [
       () =>
         certificateInput({ value: 10.000742, expandedUncertainty: 129e-6, coverage: { level: 0.99 } })
           .standardUncertainty,
+    ],
+    [
+      'relative',
+      'the same, of the value, in millionths',
+      5,
+      '1',
+      0.5,
+      () => {
+        const value = 10.000742;
+        const input = certificateInput({ value, expandedUncertainty: 129e-6, coverage: { level: 0.99 } });
+        return (1e6 * input.standardUncertainty) / value;
+      },
     ],
   ]),
   ...rowsOf('gum-ten-resistors', 'JCGM 100:2008, 5.2.2, example', 'from memory', [
