@@ -22,6 +22,7 @@ import {
   roundedIn,
 } from './csv/point-values.js';
 import { type PrintUnit, unitFor } from './numbers/print-unit.js';
+import { challengesMadeAgain, challengesRead, tripsRead } from './sheet/challenge-tables.js';
 import { measuredFromText } from './sheet/measured-from-text.js';
 import { monitorRowsRead } from './sheet/monitor-rows.js';
 import { pointFinder } from './sheet/point-finder.js';
@@ -94,10 +95,11 @@ export function recordCsv(record: VerificationRecord, options: CsvOptions = {}):
   const units = csvUnits(plan);
   const find = pointFinder(plan);
   const interrupted = readings.readings.filter((reading) => reading.afterInterruption === true && find(reading.point));
+  const again = challengesMadeAgain(readings);
   const rows: CsvRow[] = [
     ...findings.points.map((finding) => pointRow(finding, find(finding.point), units(finding.quantity))),
-    ...findings.monitorChallenges.map((finding) => challengeRow(finding)),
-    ...findings.monitorTrips.flatMap(({ rows }) => rows.map((row) => tripRow(row))),
+    ...challengesRead(findings.monitorChallenges, again).map((finding) => challengeRow(finding)),
+    ...tripsRead(findings.monitorTrips, again.size > 0).flatMap(({ rows }) => rows.map((row) => tripRow(row))),
     ...findings.monitorTraces.flatMap(({ number, rows }) =>
       rows.map((row) => ({ ...tripRow(row), kind: 'monitor trace', number })),
     ),

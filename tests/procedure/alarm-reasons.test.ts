@@ -237,6 +237,27 @@ describe('the reason of an alarm on a trace', () => {
   });
 });
 
+it('the CSV of a record has no challenge, sweep or trip as left that nobody made', () => {
+  const number = numberOf('must-alarm', 'lower');
+  const sweep = challenges.find(({ kind, limit }) => kind === 'sweep' && limit === 'upper')?.number as number;
+  const steps = [141, 152].map((set) => seen(sweep, set > 150, { set }));
+  const rowsOf = (again: readonly ChallengeReading[]) => {
+    const readings = readingsWith({
+      readings: [
+        { point: '1', phase: 'as-found', quantity: 'current', value: 0.7 },
+        { point: '1', phase: 'as-left', quantity: 'current', value: 0.7 },
+      ],
+      monitorChallenges: [seen(number, true), ...steps, ...again],
+    });
+    return recordCsv(makeRecord(plan, readings))
+      .split('\r\n')
+      .filter((row) => /^monitor (challenge|trip),.*,as-left,/.test(row))
+      .map((row) => row.split(',').slice(0, 2).join(' '));
+  };
+  expect(rowsOf([])).toEqual([]);
+  expect(rowsOf([seen(number, true, { phase: 'as-left' })])).toContain(`monitor challenge ${number}`);
+});
+
 describe('the column of reasons in a sheet of readings', () => {
   const read = (cell: string, reading = 'alarm') =>
     readReadingsCsv(`point,reading,alarm reason\nmonitor/1,${reading},${cell}`).monitorChallenges;

@@ -308,6 +308,11 @@ describe('documents with leakage', () => {
         for (const electrode of ['active', 'neutral']) expect(flat).toContain(`, ${electrode} electrode, ${state}`);
       }
     }
+    // On narrow paper no word is cut.
+    for (const text of [worksheetText(plan), recordText(record)]) {
+      expect(text).toMatch(/^ +\d +neutral electrode, rated load /m);
+      expect(text).toContain('- Monopolar cut, 200 W; measuring resistor L200: 200 Ω');
+    }
     expect(worksheetCsv(plan)).toContain('"neutral electrode, rated load"');
     expect(recordCsv(record)).toContain('"neutral electrode, rated load"');
   });

@@ -1,5 +1,5 @@
 import { alarmReasons } from '../../monitor/index.js';
-import type { ChallengeFinding, Phase, Plan, PlanChallenge, TripFindings } from '../../procedure/index.js';
+import type { ChallengeFinding, Phase, Plan, PlanChallenge, Readings, TripFindings } from '../../procedure/index.js';
 import { plainText } from '../escape/plain-text.js';
 import { valueText } from '../numbers/value-text.js';
 import { sweepPictures } from '../picture/sweep-pictures.js';
@@ -182,6 +182,11 @@ function tableOf(id: string, caption: string, columns: readonly Column[], rows: 
 
 function ohms(value: number): string {
   return valueText(value, 'resistance', 6);
+}
+
+/** Numbers of the challenges that were made once more, on the unit as left. */
+export function challengesMadeAgain({ monitorChallenges = [] }: Readings): ReadonlySet<number> {
+  return new Set(monitorChallenges.filter(({ phase }) => phase === 'as-left').map(({ challenge }) => challenge));
 }
 
 /** Rows of a state that somebody made, or should have made. */

@@ -65,15 +65,25 @@ function groupsOf(rows: readonly PlannedRow[]): readonly Group[] {
     const name = planned.test ?? planned.id;
     tests.set(name, [...(tests.get(name) ?? []), row]);
   }
-  return [...tests.values()].map((of) => liftNotes([], of));
+  return [...tests].map(([name, of]) => {
+    const planned = rows.find(({ planned: { test, id } }) => (test ?? id) === name)?.planned;
+    return liftNotes(planned === undefined ? [] : [{ level: 2, text: headingOf(planned) }], of);
+  });
+}
+
+/** Output, setting and measuring resistor of a test: the columns that narrow tables leave out. */
+function headingOf({ outputName, settingText, resistor, limit }: PlanLeakage): string {
+  const ohms = valueText(resistor?.resistance ?? limit.measuringResistance, 'resistance', 6);
+  const name = resistor === undefined ? 'none on the bench for' : `${resistor.id}:`;
+  return plainText(`${outputName}, ${settingText}; measuring resistor ${name} ${ohms}`);
 }
 
 const identity: readonly Column[] = [
   { id: 'number', title: 'No.', align: 'right' },
-  { id: 'output', title: 'Output', align: 'left' },
-  { id: 'setting', title: 'Setting', align: 'right' },
+  { id: 'output', title: 'Output', align: 'left', inHeading: true },
+  { id: 'setting', title: 'Setting', align: 'right', inHeading: true },
   { id: 'from', title: 'Measured from', short: 'From', align: 'left' },
-  { id: 'resistor', title: 'Resistor', align: 'right' },
+  { id: 'resistor', title: 'Resistor', align: 'right', inHeading: true },
 ];
 
 function identityCells(planned: PlanLeakage): readonly Cell[] {

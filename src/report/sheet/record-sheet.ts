@@ -1,7 +1,7 @@
 import type { Reading, VerificationRecord } from '../../procedure/index.js';
 import { plainText } from '../escape/plain-text.js';
 import { valueText } from '../numbers/value-text.js';
-import { challengesRead, challengesRecord, tripsRead } from './challenge-tables.js';
+import { challengesMadeAgain, challengesRead, challengesRecord, tripsRead } from './challenge-tables.js';
 import { benchTimeSection, cautionsSection, picturesSection, warningsSection } from './common-sections.js';
 import { displayRecord } from './display-table.js';
 import { facts, generatorText, identification, notesSection } from './identification.js';
@@ -21,9 +21,7 @@ import { workingSections } from './working.js';
 export function recordSheet(record: VerificationRecord, options: SheetOptions = {}): Sheet {
   const { plan, readings, findings } = record;
   const subtitle = generatorText(plan);
-  const again = new Set(
-    (readings.monitorChallenges ?? []).filter(({ phase }) => phase === 'as-left').map(({ challenge }) => challenge),
-  );
+  const again = challengesMadeAgain(readings);
   return {
     kind: 'record',
     title: 'Record: verification of RF output',

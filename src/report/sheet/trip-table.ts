@@ -13,26 +13,28 @@ export function tripTable(id: string, caption: string, rows: readonly TripFindin
   const isGuarded = rows.some(({ acceptance, limits }) => acceptance !== undefined && !isSame(acceptance, limits));
   const isRated = rows.some(({ conformance }) => conformance !== undefined);
   const hasReasons = isAnyReason(rows);
+  // A time has no lower limit.
+  const hasLower = rows.some(({ limits }) => limits.lower !== undefined);
   const columns: Column[] = [
     { id: 'what', title: 'What', align: 'left' },
     { id: 'value', title: 'Found', align: 'right' },
     { id: 'uncertainty', title: 'U', align: 'right' },
-    { id: 'lower', title: 'Lower limit', short: 'Lower', align: 'right' },
+    ...(hasLower ? [lowerColumn] : []),
     { id: 'upper', title: 'Upper limit', short: 'Upper', align: 'right' },
-    ...(isGuarded ? acceptColumns : []),
+    ...(isGuarded && hasLower ? [acceptFromColumn] : []),
+    ...(isGuarded ? [acceptToColumn] : []),
     ...(isRated ? [{ id: 'probability', title: 'Conforms', align: 'right' } as const] : []),
     ...(hasReasons ? [reasonColumn] : []),
     { id: 'state', title: 'State', align: 'left' },
     { id: 'verdict', title: 'Verdict', align: 'left' },
   ];
-  const made = rows.map((row) => tripRow(row, { isGuarded, isRated, hasReasons }));
+  const made = rows.map((row) => tripRow(row, { isGuarded, isRated, hasReasons, hasLower }));
   return { kind: 'table', table: { id, caption, columns, groups: [{ headings: [], notes: [], rows: made }] } };
 }
 
-const acceptColumns: readonly Column[] = [
-  { id: 'accept-from', title: 'Accept from', short: 'From', align: 'right' },
-  { id: 'accept-to', title: 'Accept to', short: 'To', align: 'right' },
-];
+const lowerColumn: Column = { id: 'lower', title: 'Lower limit', short: 'Lower', align: 'right' };
+const acceptFromColumn: Column = { id: 'accept-from', title: 'Accept from', short: 'From', align: 'right' };
+const acceptToColumn: Column = { id: 'accept-to', title: 'Accept to', short: 'To', align: 'right' };
 
 function isSame(acceptance: Band | null, { lower, upper }: Band): boolean {
   return acceptance !== null && acceptance.lower === lower && acceptance.upper === upper;
@@ -43,9 +45,10 @@ interface Extras {
   readonly isGuarded: boolean;
   readonly isRated: boolean;
   readonly hasReasons: boolean;
+  readonly hasLower: boolean;
 }
 
-function tripRow(finding: TripFinding, { isGuarded, isRated, hasReasons }: Extras): Row {
+function tripRow(finding: TripFinding, { isGuarded, isRated, hasReasons, hasLower }: Extras): Row {
   const { what, unit, value, expanded, limits, acceptance, conformance, phase, verdict, reason } = finding;
   // One unit for the row, so that U stands beside its value in the same.
   const greatest = Math.max(0, ...[value, limits.lower, limits.upper].filter((number) => number !== undefined));
@@ -59,9 +62,10 @@ function tripRow(finding: TripFinding, { isGuarded, isRated, hasReasons }: Extra
       textCell(what),
       text(value),
       text(expanded?.expandedUncertainty, 2),
-      text(limits.lower),
+      ...(hasLower ? [text(limits.lower)] : []),
       text(limits.upper),
-      ...(isGuarded ? [accepted('lower'), accepted('upper')] : []),
+      ...(isGuarded && hasLower ? [accepted('lower')] : []),
+      ...(isGuarded ? [accepted('upper')] : []),
       ...(isRated ? [conformance === undefined ? none : textCell(probabilityText(conformance))] : []),
       ...(hasReasons ? [reasonCell(finding)] : []),
       stateCell(phase),
