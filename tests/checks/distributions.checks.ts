@@ -1,4 +1,4 @@
-import { fUpperQuantile, leastSquares } from '../../src/numeric/index.js';
+import { fUpperQuantile, leastSquares, sum } from '../../src/numeric/index.js';
 import {
   type Arithmetic,
   arcsineInput,
@@ -131,6 +131,10 @@ const atThirty = once(() => {
 });
 
 const daily = repeatedReadingsInput([172, 116, 13, 144, 106, 31, 60, 125, 163, 41]);
+const dailySpread = [60, 77, 111, 101, 67, 93, 80, 73, 88, 86];
+/** Five readings a day for ten days: variance of a reading between the days, and within them. */
+const between = (): number => 5 * 10 * daily.standardUncertainty ** 2;
+const within = (): number => sum(dailySpread.map((s) => s * s)) / 10;
 const spreadOf = ({ standardUncertainty }: UncertainInput) => standardUncertainty;
 
 export const distributionsChecks: readonly Check[] = [
@@ -141,11 +145,28 @@ export const distributionsChecks: readonly Check[] = [
     ['gum-h3-u-y2', 'its standard uncertainty', 0.00067, '1', 0.000005, () => line().standardErrors[1]!],
     ['gum-h3-r', 'correlation of intercept and slope', -0.93, '1', 0.005, lineCorrelation],
     ['gum-h3-s', 'residual standard deviation', 0.0035, 'K', 0.00005, () => line().residualStandardDeviation],
+    ['gum-h3-degrees', 'its degrees of freedom', 9, '1', 0, () => line().degreesOfFreedom],
+    [
+      'gum-h3-residuals',
+      'sum of the squares of the residuals',
+      0.000110096583109,
+      'K^2',
+      5e-16,
+      () => line().residualSumOfSquares,
+    ],
     ['gum-h3-b30', 'correction at 30 °C', -0.1494, 'K', 0.00005, () => atThirty().value],
     ['gum-h3-u-b30', 'its standard uncertainty', 0.0041, 'K', 0.00005, () => atThirty().standardUncertainty],
   ]),
   ...rowsIn('JCGM 100:2008, H.3, recomputed to 15 digits', 'derived', [
     ['gum-h3-b30-full', 'correction at 30 °C', -0.149376812732477, 'K', 5e-16, () => atThirty().value],
+    [
+      'gum-h3-u-single-full',
+      'uncertainty of a single new correction at 30 °C',
+      0.00541857255043797,
+      'K',
+      5e-18,
+      () => Math.hypot(atThirty().standardUncertainty, line().residualStandardDeviation),
+    ],
     [
       'gum-h3-u-b30-full',
       'its standard uncertainty',
@@ -158,6 +179,18 @@ export const distributionsChecks: readonly Check[] = [
   ...rowsIn('JCGM 100:2008, H.5, table H.9', 'from memory', [
     ['gum-h5-mean', 'mean of ten days, microvolt above 10 V', 97, 'V', 0.5, () => daily.value],
     ['gum-h5-u', 'standard uncertainty from the days, microvolt', 18, 'V', 0.5, () => spreadOf(daily)],
+    ['gum-h5-s-means', 'standard deviation of the daily means', 57, 'V', 0.5, () => spreadOf(daily) * Math.sqrt(10)],
+    ['gum-h5-s-a', 'standard deviation from the scatter of the means', 128, 'V', 0.5, () => Math.sqrt(between())],
+    ['gum-h5-s-b', 'standard deviation within a day', 85, 'V', 0.5, () => Math.sqrt(within())],
+    ['gum-h5-s-days', 'standard deviation between days', 43, 'V', 0.5, () => Math.sqrt((between() - within()) / 5)],
+    [
+      'gum-h5-u-pooled',
+      'standard uncertainty, all fifty readings as one series',
+      13,
+      'V',
+      0.5,
+      () => Math.sqrt((9 * between() + 40 * within()) / 49 / 50),
+    ],
     ['gum-h5-f-95', 'F for 9 and 40 degrees of freedom, 95 %', 2.12, '1', 0.005, () => fUpperQuantile(0.05, 9, 40)],
     ['gum-h5-f-975', 'the same, 97.5 %', 2.45, '1', 0.005, () => fUpperQuantile(0.025, 9, 40)],
   ]),

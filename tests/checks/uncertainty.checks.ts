@@ -3,6 +3,7 @@ import {
   certificateInput,
   effectiveDegrees,
   expandedUncertainty,
+  monteCarlo,
   normalInput,
   type Propagated,
   propagate,
@@ -14,6 +15,7 @@ import {
 } from '../../src/uncertainty/index.js';
 import type { Check } from './check.js';
 import { distributionsChecks } from './distributions.checks.js';
+import { exactFiguresChecks } from './exact-figures.checks.js';
 import { vectorsChecks } from './vectors.checks.js';
 
 const h2Readings = {
@@ -98,12 +100,18 @@ function g4Degrees(combined: number): number {
   const result = effectiveDegrees(g4Terms, combined, new Set());
   return 'reason' in result ? Number.NaN : Number(result.degreesOfFreedom);
 }
-const s9 = propagate((x: Readonly<Record<'ViX' | 'VS' | 'dViX' | 'dVS', number>>) => x.ViX - x.VS + x.dViX - x.dVS, {
+const s9Model = (x: Readonly<Record<'ViX' | 'VS' | 'dViX' | 'dVS', number>>) => x.ViX - x.VS + x.dViX - x.dVS;
+const s9Inputs = {
   ViX: normalInput({ value: 100.1, standardUncertainty: 0 }),
   VS: certificateInput({ value: 100, expandedUncertainty: 0.002, coverage: { factor: 2 } }),
   dViX: rectangularInput({ value: 0, halfWidth: 0.05 }),
   dVS: rectangularInput({ value: 0, halfWidth: 0.011 }),
-});
+};
+const s9 = propagate(s9Model, s9Inputs);
+const s9HalfInterval = (): number => {
+  const { symmetricInterval } = monteCarlo(s9Model, s9Inputs, { seed: 1, trials: 1_000_000 });
+  return symmetricInterval === undefined ? Number.NaN : (symmetricInterval.upper - symmetricInterval.lower) / 2;
+};
 const s6 = propagate(
   (x: Readonly<Record<'KS' | 'dKD' | 'MSr' | 'MXc' | 'MSc' | 'MXr' | 'pCr' | 'pCc' | 'p', number>>) =>
     (((x.KS + x.dKD) * x.MSr * x.MXc) / (x.MSc * x.MXr)) * x.pCr * x.pCc * x.p,
@@ -351,11 +359,17 @@ export const uncertaintyChecks: readonly Check[] = [
     'from memory',
     [['u', 'standard uncertainty, three figures', 0.0162, '1', 0.00005, () => s6.standardUncertainty]],
   ),
+  ...rowsOf('ea', 'EA-4/02, supplement 1, S3 and S6: expanded uncertainty, k = 2', 'from memory', [
+    ['s3-expanded', 'standard resistor, milliohm', 17, 'ohm', 0.5, () => 2000 * s3.standardUncertainty],
+    ['s6-expanded', 'power sensor', 0.032, '1', 0.0005, () => 2 * s6.standardUncertainty],
+  ]),
   ...rowsOf('ea-s9', 'EA-4/02, supplement 1, S9: hand-held multimeter', 'from memory', [
     ['value', 'error of indication', 0.1, 'V', 0.05, () => s9.value],
     ['u', 'standard uncertainty', 0.03, 'V', 0.005, () => s9.standardUncertainty],
+    ['expanded', 'half the interval of 95 %, Monte Carlo', 0.05, 'V', 0.005, s9HalfInterval],
     ['u-full', 'the same, recomputed', 0.029574764017091783, 'V', 5e-15, () => s9.standardUncertainty],
   ]),
   ...distributionsChecks,
+  ...exactFiguresChecks,
   ...vectorsChecks,
 ];
