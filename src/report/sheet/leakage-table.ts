@@ -71,7 +71,7 @@ function groupsOf(rows: readonly PlannedRow[]): readonly Group[] {
   });
 }
 
-/** Output, setting and measuring resistor of a test: the columns that narrow tables leave out. */
+/** Output, setting and measuring resistor of a test. */
 function headingOf({ outputName, settingText, resistor, limit }: PlanLeakage): string {
   const ohms = valueText(resistor?.resistance ?? limit.measuringResistance, 'resistance', 6);
   const name = resistor === undefined ? 'none on the bench for' : `${resistor.id}:`;
@@ -80,21 +80,14 @@ function headingOf({ outputName, settingText, resistor, limit }: PlanLeakage): s
 
 const identity: readonly Column[] = [
   { id: 'number', title: 'No.', align: 'right' },
-  { id: 'output', title: 'Output', align: 'left', inHeading: true },
-  { id: 'setting', title: 'Setting', align: 'right', inHeading: true },
   { id: 'from', title: 'Measured from', short: 'From', align: 'left' },
-  { id: 'resistor', title: 'Resistor', align: 'right', inHeading: true },
 ];
 
 function identityCells(planned: PlanLeakage): readonly Cell[] {
-  const { number, outputName, settingText, resistor, limit } = planned;
   const from = measuredFromText(planned);
   return [
-    { kind: 'number', digits: String(number), working: `working-leakage-${number}` },
-    textCell(outputName),
-    textCell(settingText),
+    { kind: 'number', digits: String(planned.number), working: `working-leakage-${planned.number}` },
     from === undefined ? none : textCell(from),
-    textCell(valueText(resistor?.resistance ?? limit.measuringResistance, 'resistance', 6)),
   ];
 }
 
