@@ -103,6 +103,7 @@ describe('simultaneous readings', () => {
     ['one reading', { a: [1], b: [2] }, 'wrong-count readings.a.readings'],
     ['series of different lengths', { a: [1, 2, 3], b: [2, 3] }, 'wrong-count readings.b'],
     ['no number', { a: [1, 2], b: [2, Number.NaN] }, 'not-a-number readings.b.readings[1]'],
+    ['readings whose squares no number holds', { a: [0, 1e200], b: [1, 2] }, 'result-out-of-range covariance'],
   ])('refuse %s', (_, readings: Record<string, number[]>, fault) => {
     expect(thrown(() => simultaneousReadings(readings))).toBe(fault);
   });
@@ -172,6 +173,14 @@ describe('contributions to a covariance matrix', () => {
     const correlations = [{ between: ['a', 'b'] as const, coefficient: 0.3 }];
     const both = propagateAll(models, inputs, { correlations });
     expect(thrown(() => covarianceContributions(both))).toBe('out-of-range inputs.b.degreesOfFreedom');
+  });
+});
+
+describe('contributions whose squares no number holds', () => {
+  it('are refused', () => {
+    const huge = normalInput({ value: 0, standardUncertainty: 1e200 });
+    const both = propagateAll({ x: ({ a }) => a, y: ({ a }) => 2 * a }, { a: huge }, { secondOrder: false });
+    expect(thrown(() => covarianceContributions(both))).toBe('result-out-of-range covariance');
   });
 });
 

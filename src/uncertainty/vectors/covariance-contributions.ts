@@ -1,4 +1,4 @@
-import { fail } from '../../checks/index.js';
+import { fail, requireResult } from '../../checks/index.js';
 import { choleskyFactor } from '../../numeric/index.js';
 import { correlationMatrix } from '../correlation.js';
 import type { Contribution, Propagated } from '../propagate.js';
@@ -21,7 +21,8 @@ export interface CovarianceContribution {
  *
  * @param together Outputs of `propagateAll`
  * @returns One contribution for each source, rows in the order of the outputs
- * @throws CalculationError `out-of-range` (correlated inputs with different degrees of freedom)
+ * @throws CalculationError `out-of-range` (correlated inputs with different degrees of freedom),
+ * `result-out-of-range`
  * @source JCGM 102:2011, 6.2: the law of propagation U_y = C·U_x·Cᵀ, source by source
  * @example
  * ```ts
@@ -62,7 +63,14 @@ export function covarianceContributions({ outputs }: PropagatedTogether): readon
         ),
       ),
     );
-    const covariance = columns.map((a) => columns.map((b) => a.reduce((sum, x, r) => sum + x * (b[r] as number), 0)));
+    const covariance = columns.map((a) =>
+      columns.map((b) =>
+        requireResult(
+          a.reduce((sum, x, r) => sum + x * (b[r] as number), 0),
+          'covariance',
+        ),
+      ),
+    );
     return { name: members.map((i) => names[i]).join(', '), covariance, degreesOfFreedom };
   });
 }

@@ -1,5 +1,5 @@
-import { atPath, fail } from '../../checks/index.js';
-import { compensatedDot } from '../../numeric/index.js';
+import { atPath, fail, requireResult } from '../../checks/index.js';
+import { sum } from '../../numeric/index.js';
 import type { Correlation, CorrelationMatrix } from '../correlation.js';
 import { repeatedReadingsInput } from '../inputs/repeated-readings-input.js';
 import type { InputNaming, UncertainInput } from '../uncertain-input.js';
@@ -26,7 +26,8 @@ export interface SimultaneousReadings<N extends string = string> {
  * @param readings Readings by the name of the quantity, each in its own unit, of every quantity as many; two or more
  * @param naming Description and unit by name, for the budget
  * @returns Inputs and correlations for `propagateAll`, the covariance matrix, the degrees of freedom
- * @throws CalculationError `wrong-count` (no quantity, one reading, series of different lengths), `not-a-number`
+ * @throws CalculationError `wrong-count` (no quantity, one reading, series of different lengths), `not-a-number`,
+ * `result-out-of-range`
  * @source JCGM 100:2008, 5.2.3 (17) and H.2; JCGM 102:2011, 5.3
  * @example
  * ```ts
@@ -43,31 +44,31 @@ export function simultaneousReadings<N extends string>(
 ): SimultaneousReadings<N> {
   const names = Object.keys(readings) as N[];
   if (names.length === 0) fail('wrong-count', 'readings', readings, 'must hold at least one quantity');
-  const first = readings[names[0] as N];
-  const count = first.length;
-  const list = names.map((name) => {
+  const count = readings[names[0] as N].length;
+  const inputs = {} as Record<N, UncertainInput>;
+  // Deviations from the mean, in standard uncertainties of it; of a quantity that did not move they are 0.
+  const z = names.map((name) => {
     const series = readings[name];
     if (series.length !== count) {
       fail('wrong-count', `readings.${name}`, series.length, `must hold ${count} readings, as ${names[0]} does`);
     }
-    return atPath(`readings.${name}`, () => repeatedReadingsInput(series, naming?.[name]));
+    const input = atPath(`readings.${name}`, () => repeatedReadingsInput(series, naming?.[name]));
+    inputs[name] = input;
+    return Array.from(series, (x) => (x - input.value) / (input.standardUncertainty || 1));
   });
-  const away = names.map((name, i) => Array.from(readings[name], (x) => x - (list[i] as UncertainInput).value));
-  const u = list.map(({ standardUncertainty }) => standardUncertainty);
-  const correlations: Correlation[] = [];
-  const rows = u.map((a, i) => u.map((_, j) => (i === j ? a * a : 0)));
-  for (let i = 0; i < u.length; i++) {
-    for (let j = i + 1; j < u.length; j++) {
-      const [a, b] = [u[i] as number, u[j] as number];
-      if (a === 0 || b === 0) continue;
-      const scaled = (away[i] as number[]).map((x) => x / a);
-      const other = (away[j] as number[]).map((x) => x / b);
-      const product = compensatedDot(scaled, other) / (count * (count - 1));
-      const coefficient = Math.max(-1, Math.min(1, product));
-      correlations.push({ between: [names[i] as N, names[j] as N], coefficient });
-      (rows[i] as number[])[j] = (rows[j] as number[])[i] = coefficient * a * b;
-    }
-  }
-  const inputs = Object.fromEntries(names.map((name, i) => [name, list[i]])) as Record<N, UncertainInput>;
+  const u = names.map((name) => inputs[name].standardUncertainty);
+  const coefficientOf = (i: number, j: number): number => {
+    const products = (z[i] as number[]).map((x, k) => x * (z[j]?.[k] as number));
+    return Math.max(-1, Math.min(1, sum(products) / (count * (count - 1))));
+  };
+  const rows = u.map((a, i) =>
+    u.map((b, j) => requireResult(a * b * (i === j ? 1 : coefficientOf(i, j)), 'covariance')),
+  );
+  const correlations = names.flatMap((first, i) =>
+    names.slice(i + 1).flatMap((second, k): Correlation[] => {
+      const j = i + 1 + k;
+      return u[i] && u[j] ? [{ between: [first, second], coefficient: coefficientOf(i, j) }] : [];
+    }),
+  );
   return { inputs, correlations, covariance: { names, rows }, degreesOfFreedom: count - 1 };
 }
