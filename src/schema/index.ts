@@ -1,5 +1,6 @@
 export type { CaptureColumn } from './csv/capture-heading.js';
 export { monitorTraceColumns } from './csv/monitor-trace-columns.js';
+export type { SheetTextOptions } from './csv/open-sheet.js';
 export {
   type CaptureCsvOptions,
   type CaptureSamples,

@@ -1,26 +1,23 @@
 import type { Fault } from '../../checks/index.js';
 import type { MonitorTrace, Phase } from '../../procedure/index.js';
-import { defaultLimits, mostFaults } from '../document-limits.js';
+import { mostFaults } from '../document-limits.js';
 import { failure, faultOf, type ParseResult, unwrap } from '../fault-list.js';
 import { safeParseReadings } from '../parse-readings.js';
 import { type MonitorTraceColumnName, monitorTraceHeader } from './monitor-trace-columns.js';
-import { findDelimiter, type Header, readHeader } from './read-header.js';
+import { openSheet, type SheetTextOptions } from './open-sheet.js';
+import type { Header } from './read-header.js';
 import { readTraceRow, type StandingAlarm, type TraceResistanceColumn, type TraceRow } from './read-trace-row.js';
-import { type CsvRow, type Delimiter, plainLines, splitCsv } from './split-csv.js';
+import type { CsvRow } from './split-csv.js';
 import { traceFromRows } from './trace-from-rows.js';
 
 /** What a trace does not say itself. */
-export interface MonitorTraceCsvOptions {
+export interface MonitorTraceCsvOptions extends SheetTextOptions {
   /** What was done, in a few words. */
   readonly name?: string;
   /** State of the unit; `as-found` unless stated. */
   readonly phase?: Phase;
   /** What the resistances are, where their column is called `resistance`: there is no default. */
   readonly of?: MonitorTrace['of'];
-  /** What separates cells; the one that fits the header unless stated. */
-  readonly delimiter?: Delimiter;
-  /** Longest text, in characters; 67 108 864 (64 Mi) unless stated. */
-  readonly maximumLength?: number;
 }
 
 /**
@@ -66,26 +63,17 @@ export function readMonitorTraceCsv(text: string, options?: MonitorTraceCsvOptio
  * ```
  */
 export function safeReadMonitorTraceCsv(text: string, options: MonitorTraceCsvOptions = {}): ParseResult<MonitorTrace> {
-  if (typeof text !== 'string') {
-    return failure([faultOf('wrong-type', '', text, 'must be text', 'Decode bytes as UTF-8 first.')]);
-  }
-  const longest = options.maximumLength ?? defaultLimits.maximumLength;
-  if (text.length > longest) {
-    return failure([faultOf('too-large', '', text.length, `must have at most ${longest} characters`)]);
-  }
-  const plain = plainLines(text);
-  const split = splitCsv(plain, options.delimiter ?? findDelimiter(plain, monitorTraceHeader));
-  const [first, ...rows] = split.rows;
-  const line = first?.line ?? 1;
-  const { header, faults: headerFaults } = readHeader(first?.cells ?? [], line, monitorTraceHeader);
+  const opened = openSheet(text, options, monitorTraceHeader);
+  if (!opened.ok) return opened;
+  const { header, line, rows, headerLength, isCut } = opened.value;
   const of = whatResistancesAre(header, options.of, line);
-  const faults: Fault[] = [...split.faults, ...headerFaults, ...of.faults];
-  if (first !== undefined && rows.length === 0) {
+  const faults: Fault[] = [...opened.value.faults, ...of.faults];
+  if (headerLength > 0 && rows.length === 0) {
     faults.push(faultOf('missing-member', `line ${line}`, 'no rows', 'must be followed by a row at least'));
   }
   // Without its columns, or with cells that are cut wrongly, what the rows say cannot be told.
-  const isLegible = header.has('time') && of.column !== undefined && split.faults.length === 0;
-  const read = isLegible ? readRows(rows, header, of.column, first?.cells.length ?? 0, faults) : [];
+  const isLegible = header.has('time') && of.column !== undefined && !isCut;
+  const read = isLegible ? readRows(rows, header, of.column, headerLength, faults) : [];
   const { name, phase = 'as-found' } = options;
   const trace = {
     ...(name === undefined ? {} : { name }),

@@ -1,15 +1,14 @@
 import type { Fault } from '../../checks/index.js';
 import type { ChallengeReading, MonitorReading, Phase, Reading, Readings } from '../../procedure/index.js';
-import { defaultLimits, mostFaults } from '../document-limits.js';
-import { failure, faultOf, type ParseResult, unwrap } from '../fault-list.js';
+import { mostFaults } from '../document-limits.js';
+import { failure, type ParseResult, unwrap } from '../fault-list.js';
 import { safeParseReadings } from '../parse-readings.js';
-import { findDelimiter, readHeader } from './read-header.js';
+import { openSheet, type SheetTextOptions } from './open-sheet.js';
 import { readRow } from './read-row.js';
 import { readingsHeader } from './readings-columns.js';
-import { type Delimiter, plainLines, splitCsv } from './split-csv.js';
 
 /** What a sheet of readings does not say itself. */
-export interface ReadingsCsvOptions {
+export interface ReadingsCsvOptions extends SheetTextOptions {
   /** Who read. */
   readonly by?: string;
   /** When, as text. */
@@ -18,10 +17,6 @@ export interface ReadingsCsvOptions {
   readonly note?: string;
   /** State of the unit where a row does not say it; `as-found` unless stated. */
   readonly phase?: Phase;
-  /** What separates cells; the one that fits the header unless stated. */
-  readonly delimiter?: Delimiter;
-  /** Longest text, in characters; 67 108 864 (64 Mi) unless stated. */
-  readonly maximumLength?: number;
 }
 
 /**
@@ -63,31 +58,18 @@ export function readReadingsCsv(text: string, options?: ReadingsCsvOptions): Rea
  * ```
  */
 export function safeReadReadingsCsv(text: string, options: ReadingsCsvOptions = {}): ParseResult<Readings> {
-  if (typeof text !== 'string') {
-    return failure([faultOf('wrong-type', '', text, 'must be text', 'Decode bytes as UTF-8 first.')]);
-  }
-  const longest = options.maximumLength ?? defaultLimits.maximumLength;
-  if (text.length > longest) {
-    return failure([faultOf('too-large', '', text.length, `must have at most ${longest} characters`)]);
-  }
-  const plain = plainLines(text);
-  const split = splitCsv(plain, options.delimiter ?? findDelimiter(plain, readingsHeader));
-  const [first, ...rows] = split.rows;
-  const { header, faults: headerFaults } = readHeader(first?.cells ?? [], first?.line ?? 1, readingsHeader);
-  const faults: Fault[] = [...split.faults, ...headerFaults];
+  const opened = openSheet(text, options, readingsHeader);
+  if (!opened.ok) return opened;
+  const { header, rows, headerLength, isCut } = opened.value;
+  const faults: Fault[] = [...opened.value.faults];
   const readings: Reading[] = [];
   const monitor: MonitorReading[] = [];
   const monitorChallenges: ChallengeReading[] = [];
   // Without its columns, or with cells that are cut wrongly, what the rows say cannot be told.
-  if (header.has('point') && header.has('reading') && split.faults.length === 0) {
+  if (header.has('point') && header.has('reading') && !isCut) {
     for (const row of rows) {
       if (faults.length > mostFaults) break;
-      const { content, faults: rowFaults } = readRow(
-        row,
-        header,
-        first?.cells.length ?? 0,
-        options.phase ?? 'as-found',
-      );
+      const { content, faults: rowFaults } = readRow(row, header, headerLength, options.phase ?? 'as-found');
       for (const fault of rowFaults) faults.push(fault);
       if (content === undefined) continue;
       if ('reading' in content) readings.push(content.reading);
