@@ -131,6 +131,37 @@ const steps = {
     const why = await page.locator('#ws-traces-faults').textContent();
     expect(/monitorTraces\[0\]/.test(why ?? ''), `why a bad trace is refused: ${why}`);
   },
+  async 'a trace of the monitor in a file of CSV waits where traces are, and the example has one'(page, expect) {
+    await loadExample(page);
+    await page.locator('[data-open]').setInputFiles('examples/workshop/monitor-trace.csv');
+    const take = page.getByRole('button', { name: 'Take over 1 trace' });
+    await take.waitFor({ state: 'visible' });
+    await page.getByRole('button', { name: 'Clear everything' }).click();
+    await loadExample(page);
+    await page.getByRole('button', { name: 'Put its trace of the monitor beside the traces' }).click();
+    await take.click();
+    expect((await finalOf(page)) === 'FAIL', `the trace of the example gives ${await finalOf(page)}`);
+  },
+
+  async 'each electrode is read by itself, and the reason of an alarm is asked for and compared'(page, expect) {
+    await loadExample(page);
+    const leakage = page.getByLabel('Reading, leakage 1', { exact: true });
+    await leakage.fill('88 mA');
+    const rows = page.locator('.ws-point', { has: page.getByLabel(/^Reading, leakage \d$/) });
+    const outcomes = await rows.locator('[data-outcome]').allTextContents();
+    expect(
+      outcomes.map((text) => text.trim()).join() === 'pass,no reading,no reading,no reading',
+      `four say ${outcomes}`,
+    );
+    const first = page.locator('.ws-point.is-challenge').first();
+    expect((await first.getByLabel(/^Reason it gave/).count()) === 0, 'a reason is asked for without an alarm');
+    await first.getByLabel(/^Alarm/).selectOption('yes');
+    await first.getByLabel(/^Reason it gave/).selectOption('above-upper');
+    const text = await first.textContent();
+    expect(text.includes('It changes no verdict'), `another reason gives ${text}`);
+    expect((await first.locator('[data-outcome]').textContent()).trim() === 'pass', 'a reason changes a verdict');
+  },
+
   async 'readings are judged as they are typed'(page, expect) {
     await loadExample(page);
     expect((await finalOf(page)) === 'INCOMPLETE', 'without readings the whole is not incomplete');
