@@ -25,7 +25,7 @@ export interface SimultaneousReadings<N extends string = string> {
  *
  * @param readings Readings by the name of the quantity, each in its own unit, of every quantity as many; two or more
  * @param naming Description and unit by name, for the budget
- * @returns Inputs and correlations for `propagateAll`, the covariance matrix, the degrees of freedom
+ * @returns Inputs and correlations for `propagateAll` and `monteCarlo`, the covariance matrix, the degrees of freedom
  * @throws CalculationError `wrong-count` (no quantity, one reading, series of different lengths), `not-a-number`,
  * `result-out-of-range`
  * @source JCGM 100:2008, 5.2.3 (17) and H.2; JCGM 102:2011, 5.3
