@@ -3,6 +3,7 @@ export { analyseCapture } from './capture/analyse-capture.js';
 export type {
   Capture,
   CaptureAnalysis,
+  CaptureEdges,
   CaptureWindow,
   ChannelFigures,
   ChannelPair,

@@ -19,6 +19,8 @@ interface Result {
   readonly covered: number;
   /** Stated standard uncertainty over the root mean square of the errors. */
   readonly ratio: number;
+  /** By what all expanded uncertainties could be divided and still hold 95 % of the errors. */
+  readonly spare: number;
 }
 
 const trials = 500;
@@ -33,6 +35,7 @@ function simulated(
   let covered = 0;
   let squares = 0;
   let stated = 0;
+  const shares: number[] = [];
   for (let k = 0; k < trials; k++) {
     const { voltage, truth } = make(random);
     const analysis = analyseCapture({ voltage, sampleInterval: accuracy.sampleInterval });
@@ -42,10 +45,16 @@ function simulated(
     const error = value - (truth[figure] as number);
     const { expandedUncertainty: U } = expandedUncertainty({ standardUncertainty, degreesOfFreedom: 'infinite' });
     if (Math.abs(error) <= U) covered++;
+    shares.push(Math.abs(error) / U);
     squares += error * error;
     stated += standardUncertainty;
   }
-  return { covered: covered / trials, ratio: stated / trials / Math.sqrt(squares / trials) };
+  shares.sort((a, b) => a - b);
+  return {
+    covered: covered / trials,
+    ratio: stated / trials / Math.sqrt(squares / trials),
+    spare: 1 / (shares[Math.ceil(0.95 * trials) - 1] as number),
+  };
 }
 
 const between = (random: Random, low: number, high: number) => low + (high - low) * nextUniform(random);
@@ -102,73 +111,81 @@ describe('times that only the samples leave open: JCGM 100:2008, F.2.2.1, u = δ
 });
 
 describe('times under noise', () => {
-  const sampleInterval = 2e-8;
-  const noisy = { sampleInterval, voltage: { step: 1, noise: 5 } };
-  const taken = (random: Random, count: number, course: (t: number) => number) =>
+  /** Samples of a course with a noise of 5 V, in whole volts. */
+  const taken = (random: Random, count: number, sampleInterval: number, course: (t: number) => number) =>
     Float64Array.from({ length: count }, (_, k) => Math.round(course(k * sampleInterval) + 5 * nextNormal(random)));
 
-  it.each<[string, Timed, number, (random: Random) => Synthesised]>([
-    [
-      'a continuous sine: the carrier',
-      'carrierFrequency',
-      21,
-      (random) => {
-        const f = between(random, 4e5, 5e5);
-        const start = between(random, 0, 6);
-        const voltage = taken(random, 1500, (t) => 400 * Math.sin(twoPi * f * t + start));
-        return { voltage, truth: { carrierFrequency: f } };
-      },
-    ],
-    ...(['carrierFrequency', 'repetitionRate', 'dutyCycle'] as const).map(
-      (figure, i): [string, Timed, number, (random: Random) => Synthesised] => [
-        `a gated sine: ${figure}`,
-        figure,
-        22 + i,
-        (random) => {
-          const f = between(random, 4e5, 5e5);
-          const rate = f / 17;
-          const late = between(random, 0, 1 / rate);
-          const gate = (t: number) => {
-            const since = t + late - Math.floor((t + late) * rate) / rate;
-            return since < 5 / f ? 400 * Math.sin(twoPi * f * since) : 0;
-          };
-          // From threshold to threshold: a tenth of the peak is reached inside of either end.
-          const dutyCycle = (5 - Math.asin(0.1) / Math.PI) / 17;
-          return {
-            voltage: taken(random, 7000, gate),
-            truth: { carrierFrequency: f, repetitionRate: rate, dutyCycle },
-          };
-        },
-      ],
-    ),
-  ])('%s is covered as often as stated, and by no more than is needed', (_, figure, seed, make) => {
-    const { covered, ratio } = simulated(figure, seed, noisy, make);
-    expect(covered).toBeGreaterThanOrEqual(0.95 - 4 * Math.sqrt((0.95 * 0.05) / trials));
-    expect(ratio, `${ratio}`).toBeGreaterThan(1 - statistical);
-    expect(ratio, `${ratio}`).toBeLessThan(3);
-  });
+  const sine = (random: Random, count: number, sampleInterval: number): Synthesised => {
+    const f = between(random, 4e5, 5e5);
+    const start = between(random, 0, 6);
+    const voltage = taken(random, count, sampleInterval, (t) => 400 * Math.sin(twoPi * f * t + start));
+    return { voltage, truth: { carrierFrequency: f } };
+  };
 
-  it.each(['carrierFrequency', 'repetitionRate', 'dutyCycle'] as const)(
-    'bursts that ring off: the %s is covered at least as often as stated',
-    (figure) => {
-      const { covered } = simulated(figure, 31, noisy, (random) => {
-        const f = between(random, 4e5, 5e5);
-        const tau = between(random, 1, 4) / f;
-        const rate = f / between(random, 18, 25);
-        const late = between(random, 0, 1 / rate);
-        const course = (t: number) => {
-          const since = t + late - Math.floor((t + late) * rate) / rate;
-          return 800 * Math.exp(-since / tau) * Math.sin(twoPi * f * since);
-        };
-        // The same capture without noise says between which values the output is above the threshold.
-        const still = Float64Array.from({ length: 10_000 }, (_, k) => course(k * sampleInterval));
-        const { dutyCycle = 0 } = analyseCapture({ voltage: still, sampleInterval });
-        return {
-          voltage: taken(random, 10_000, course),
-          truth: { carrierFrequency: f, repetitionRate: rate, dutyCycle },
-        };
+  /** Bursts of whole cycles, with pauses. */
+  const gated =
+    (cycles: number, period: number) =>
+    (random: Random, count: number, sampleInterval: number): Synthesised => {
+      const f = between(random, 4e5, 5e5);
+      const rate = f / period;
+      const late = between(random, 0, 1 / rate);
+      const voltage = taken(random, count, sampleInterval, (t) => {
+        const since = t + late - Math.floor((t + late) * rate) / rate;
+        return since < cycles / f ? 400 * Math.sin(twoPi * f * since) : 0;
       });
+      // From threshold to threshold: a tenth of the peak is reached inside of either end.
+      const dutyCycle = (cycles - Math.asin(0.1) / Math.PI) / period;
+      return { voltage, truth: { carrierFrequency: f, repetitionRate: rate, dutyCycle } };
+    };
+
+  /** Bursts that ring off, with time constants of so many cycles. */
+  const ringing =
+    (shortest: number, longest: number) =>
+    (random: Random, count: number, sampleInterval: number): Synthesised => {
+      const f = between(random, 4e5, 5e5);
+      const tau = between(random, shortest, longest) / f;
+      const rate = f / between(random, 18, 25);
+      const late = between(random, 0, 1 / rate);
+      const course = (t: number) => {
+        const since = t + late - Math.floor((t + late) * rate) / rate;
+        return 800 * Math.exp(-since / tau) * Math.sin(twoPi * f * since);
+      };
+      // The same capture without noise says between which values the output is above the threshold.
+      const still = Float64Array.from({ length: count }, (_, k) => course(k * sampleInterval));
+      const { dutyCycle = 0 } = analyseCapture({ voltage: still, sampleInterval });
+      const voltage = taken(random, count, sampleInterval, course);
+      return { voltage, truth: { carrierFrequency: f, repetitionRate: rate, dutyCycle } };
+    };
+
+  type Make = (random: Random, count: number, sampleInterval: number) => Synthesised;
+  // By what the expanded uncertainty may exceed the spread at most stands at the end of a row; it is not to be loosened.
+  it.each<[string, Make, number, number, Timed, number, number]>([
+    ['a continuous sine', sine, 1500, 2e-8, 'carrierFrequency', 21, 1.4],
+    ['a long continuous sine', sine, 20_000, 2e-8, 'carrierFrequency', 22, 1.4],
+    ['a continuous sine of a dozen samples a cycle', sine, 300, 1.8e-7, 'carrierFrequency', 23, 1.5],
+    ['a gated sine', gated(5, 17), 7000, 2e-8, 'carrierFrequency', 24, 2],
+    ['a gated sine', gated(5, 17), 7000, 2e-8, 'repetitionRate', 25, 1.4],
+    ['a gated sine', gated(5, 17), 7000, 2e-8, 'dutyCycle', 26, 1.4],
+    ['a long gated sine', gated(5, 17), 30_000, 2e-8, 'carrierFrequency', 27, 1.4],
+    ['a long gated sine', gated(5, 17), 30_000, 2e-8, 'repetitionRate', 28, 1.4],
+    ['a long gated sine', gated(5, 17), 30_000, 2e-8, 'dutyCycle', 29, 1.4],
+    ['a gated sine whose threshold lies between two samples', gated(5, 17), 1800, 8e-8, 'carrierFrequency', 30, 2],
+    ['a gated sine whose threshold lies between two samples', gated(5, 17), 1800, 8e-8, 'repetitionRate', 31, 2],
+    ['a gated sine whose threshold lies between two samples', gated(5, 17), 1800, 8e-8, 'dutyCycle', 32, 2],
+    ['bursts that ring off', ringing(1, 4), 10_000, 2e-8, 'carrierFrequency', 33, 2],
+    ['bursts that ring off', ringing(1, 4), 10_000, 2e-8, 'repetitionRate', 34, 1.4],
+    ['bursts that ring off', ringing(1, 4), 10_000, 2e-8, 'dutyCycle', 35, 2],
+    ['long captures of bursts that ring off', ringing(3, 3), 20_000, 2e-8, 'carrierFrequency', 36, 2],
+    ['long captures of bursts that ring off', ringing(3, 3), 20_000, 2e-8, 'repetitionRate', 37, 1.4],
+  ])(
+    '%s is covered as often as stated, and by no more than is needed',
+    (...[, make, count, sampleInterval, figure, seed, most]) => {
+      const accuracy = { sampleInterval, voltage: { step: 1, noise: 5 } };
+      const { covered, spare } = simulated(figure, seed, accuracy, (random) => make(random, count, sampleInterval));
       expect(covered).toBeGreaterThanOrEqual(0.95 - 4 * Math.sqrt((0.95 * 0.05) / trials));
+      // Less than 1 by what 500 captures can tell of the 95 % of a normal distribution: three standard errors.
+      expect(spare).toBeGreaterThan(1 - 3 * 0.042);
+      expect(spare).toBeLessThan(most);
     },
   );
 });
@@ -213,11 +230,10 @@ describe('which times have a budget', () => {
       'repetitionRate',
       'dutyCycle',
     ]);
-    // Of a few cycles, too few for a window, no more than half a cycle is known to lie between two crossings.
+    // Of two crossings, a cycle apart, each is moved by the steps over the slope: √2·(1/√12)/(100·2π) of a cycle.
     const short = budget(Float64Array.from({ length: 600 }, (_, k) => 100 * Math.sin(0.025 * k)));
-    expect((short.carrierFrequency?.standardUncertainty ?? 0) / (short.carrierFrequency?.value ?? 1)).toBeGreaterThan(
-      1e-3,
-    );
+    const { standardUncertainty = 0, value = 1 } = short.carrierFrequency ?? {};
+    expect(standardUncertainty / value / (Math.SQRT1_2 / Math.sqrt(3) / (100 * twoPi))).toBeCloseTo(1, 0);
   });
 
   it('more cycles, more bursts and a shorter interval make it smaller', () => {
@@ -231,7 +247,8 @@ describe('which times have a budget', () => {
         voltage: { step: 1e-6 },
       }).figures.carrierFrequency?.standardUncertainty ?? Number.NaN;
     expect(u(20_000, 1e-8) / u(2000, 1e-8)).toBeLessThan(0.12);
-    expect(u(20_000, 1e-8) / u(10_000, 2e-8)).toBeCloseTo(0.5, 2);
+    // By how much a straight line between two samples misses a sine grows with the square of the interval.
+    expect(u(20_000, 1e-8) / u(10_000, 2e-8)).toBeCloseTo(0.25, 2);
   });
 
   it.each([

@@ -237,6 +237,49 @@ describe('bursts', () => {
   });
 });
 
+describe('edges', () => {
+  const interval = 1e-8;
+
+  it('of a sine are as steep as it is at its zero line, in units of the threshold', () => {
+    const voltage = sampled(20_000, interval, (t) => 300 * Math.sin(twoPi * 5e5 * t + 0.3));
+    const { edges } = analyseCapture({ voltage, sampleInterval: interval, burstThreshold: 0.2 });
+    expect(Object.keys(edges ?? {})).toEqual(['crossing']);
+    expectWithin(edges?.crossing, (twoPi * 5e5 * interval) / 0.2, 1e-3);
+  });
+
+  it('of bursts are as steep as these are at the threshold, with the last crest, whatever the factor of the probe', () => {
+    const voltage = sampled(20_000, interval, (t) => damped(t + 7e-6));
+    const { edges, voltage: figures } = analyseCapture({ voltage, sampleInterval: interval, voltageFactor: -10 });
+    const mean = (figures?.mean ?? 0) / -10;
+    const threshold = 0.1 * ((figures?.peak ?? 0) / 10 - mean);
+    const slope = (t: number) => ((damped(t + 1e-9) - damped(t - 1e-9)) / 2e-9) * interval;
+    const crests = Array.from({ length: 20 }, (_, k) => {
+      const t = (k + 0.5) / 1e6;
+      return Math.abs(damped(t) - mean) / threshold;
+    });
+    const last = crests.findLastIndex((crest) => crest > 1.05);
+    // A line between two samples is as steep as the course between them, and the first rises from the zero line.
+    expectWithin(edges?.begin, slope(threshold / slope(1e-9) / 1e8) / threshold, 0.1);
+    // The crest of a damped sine lies before the middle of its half-cycle, and is a little higher there.
+    expectWithin(edges?.crest, crests[last] as number, 0.03);
+    expect(edges?.end).toBeGreaterThan(0);
+    expect(edges?.end).toBeLessThan((edges?.begin ?? 0) / 3);
+  });
+
+  it('of pulses are as steep as they are high; a channel at rest has none', () => {
+    const voltage = sampled(10_000, interval, (t) => ((t * 5e4) % 1 < 0.06 ? 50 : 0));
+    const { edges } = analyseCapture({ voltage, sampleInterval: interval });
+    const threshold = 0.1 * (50 - 3);
+    expect(edges?.crossing).toBe(0);
+    expectWithin(edges?.begin, 50 / threshold, 1e-3);
+    expectWithin(edges?.end, 50 / threshold, 1e-3);
+    expectWithin(edges?.crest, 47 / threshold, 1e-3);
+    expect(analyseCapture({ voltage: new Float64Array(50).fill(2), sampleInterval: interval })).not.toHaveProperty(
+      'edges',
+    );
+  });
+});
+
 describe('an offset', () => {
   const interval = 20e-9;
   const voltage = sampled(20_000, interval, (t) => 40 + 300 * Math.sin(twoPi * 433e3 * t));

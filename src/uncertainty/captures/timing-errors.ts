@@ -1,10 +1,11 @@
-import type { CaptureAnalysis } from '../../waveform/index.js';
+import type { CaptureAnalysis, CaptureEdges } from '../../waveform/index.js';
 import { normalInput } from '../inputs/normal-input.js';
 import { rectangularInput } from '../inputs/rectangular-input.js';
 import type { UncertainInput } from '../uncertain-input.js';
 import { at, type ChannelParts, combined, type Part } from './channel-errors.js';
+import { type CrossingErrors, crossingErrors } from './crossing-errors.js';
 
-/** Bursts whose rms value is below this share of that of a burst of constant height ring off. */
+/** Bursts whose last crest is below this share of the peak ring off. */
 const constantHeight = 0.85;
 /** A carrier is told from half a cycle at least. */
 const leastCycles = 0.5;
@@ -31,57 +32,101 @@ export interface TimingParts {
 /**
  * The errors of carrier, repetition rate and duty cycle, each from the places of two crossings.
  *
- * A crossing lies anywhere between two samples where the course jumps; where it does not, its place is interpolated and
- * that is a bound. It may be the same in every burst, so that many bursts do not make it smaller. Noise and steps move a
- * crossing by their rms value over the slope there, in each burst anew.
+ * Noise and steps move a crossing by their rms value over the slope that the samples have there, in each burst anew.
+ * What two samples leave open of a crossing between them may be the same in every burst, so that many bursts do not make
+ * it smaller.
  */
 export function timingErrors({ analysis, sampleInterval, threshold, channel, time }: TimingInput): TimingParts {
-  const { carrierFrequency: f = 0, repetitionRate, dutyCycle = 1, window } = analysis;
-  const { rms, mean, peak } = channel.figures;
-  const inBursts = window.kind === 'bursts';
-  const bursts = inBursts ? (window.count as number) : 1;
-  const period = window.duration / bursts;
-  const height = Math.sqrt((2 * Math.max(rms * rms - mean * mean, 0)) / dutyCycle);
-  const ringsOff = f > 0 && inBursts && height < constantHeight * peak;
-  const omega = 2 * Math.PI * f;
-  /** Standard uncertainty of a crossing from noise, in seconds; without a carrier the course jumps from level to level. */
-  const moved = (amplitude: number): number => (f > 0 ? channel.disturbance / (omega * amplitude) : 0);
-  // A burst that rings off ends where it is as low as the threshold.
-  const [begins, ends] = ringsOff ? [peak, threshold * peak] : [height, height];
-  const [early, late] = [moved(begins), moved(ends)];
-
+  const { carrierFrequency: f = 0, repetitionRate, dutyCycle = 1, window, edges } = analysis;
+  const bursts = window.kind === 'bursts' ? (window.count as number) : 0;
+  const period = window.duration / Math.max(bursts, 1);
+  const omega = 2 * Math.PI * f * sampleInterval;
+  const sine = omega / threshold;
+  const noise = channel.disturbance / (threshold * channel.figures.peak);
+  const known: Known = {
+    ...crossingErrors({ sampleInterval, omega, sine, noise, measured: edges !== undefined }),
+    edges: { begin: sine, end: sine, crest: 1, ...(edges ?? { crossing: sine }) },
+    ...{ f, omega, noise, threshold, sampleInterval, bursts, period },
+    active: dutyCycle * period,
+  };
   const parts: { -readonly [Figure in keyof TimingParts]: Part } = {};
   if (f > 0) {
-    // Crossings of one stretch: only its first and its last count, since each between ends one cycle and begins another.
-    const cycles = inBursts ? dutyCycle * period * f - 1 : (window.count ?? leastCycles);
-    const errors = edges('carrier', sampleInterval, Math.hypot(early, late) / Math.sqrt(bursts));
-    if (inBursts) {
-      // A burst begins where the rise to the threshold comes from: what two samples there tell of its slope reaches far
-      // back. Beyond a seventh of a cycle the interval is no longer taken for one.
-      const back = (2 * Math.SQRT2 * threshold * peak) / (omega * begins * sampleInterval);
-      bound(errors, 'carrier.begin', Math.min(back * early, 1 / (7 * f)), 'beginning of a burst');
-    }
-    if (ringsOff) {
-      // The zero line is the mean of the pauses, in which up to half a cycle of what is left of a burst does not cancel.
-      bound(errors, 'carrier.zero', 2 / (omega * omega * Math.max((1 - dutyCycle) * period, 1 / f)), 'zero line');
-      // Noise makes several crossings of one where the slope is low, and the last of them is taken.
-      bound(errors, 'carrier.late', 2 * (late - early), 'several crossings of one');
-    }
-    parts.carrierFrequency = ofRate(f, Math.max(cycles, leastCycles) / f, sumOf(errors), time);
+    const cycles = bursts > 0 ? known.active * f - 1 : (window.count ?? leastCycles);
+    parts.carrierFrequency = ofRate(f, Math.max(cycles, leastCycles) / f, sumOf(carrierErrors(known)), time);
   }
   if (repetitionRate !== undefined) {
-    const beginnings = sumOf(edges('burst', sampleInterval, Math.SQRT2 * early));
-    parts.repetitionRate = ofRate(repetitionRate, window.duration, beginnings, time);
-    const errors = edges('burst', sampleInterval, Math.hypot(early, late) / Math.sqrt(bursts));
-    if (ringsOff) {
-      // The last half-cycle above the threshold, and as many more as noise of three times its rms value can lift or hide.
-      const lifted = (6 * f * dutyCycle * period * channel.disturbance) / (threshold * peak * -Math.log(threshold));
-      bound(errors, 'burst.end', (1 + lifted) / (2 * f), 'half-cycles more or less at the end');
-    }
-    const { inputs, term } = sumOf(errors);
+    const { begin } = known.edges;
+    const inside = known.within(begin, 1);
+    const beginnings = crossings('burst', inside, inside, Math.SQRT2 * known.moved(known.slopeOf(begin)));
+    parts.repetitionRate = ofRate(repetitionRate, window.duration, sumOf(beginnings), time);
+    const { inputs, term } = sumOf(lengthErrors(known, window.duration / sampleInterval));
     parts.dutyCycle = { inputs, term: (x, m) => m.add(dutyCycle, m.divide(term(x, m), period)) };
   }
   return parts;
+}
+
+/** What the errors of the carrier and of the length of bursts follow from; times in seconds. */
+interface Known extends CrossingErrors {
+  readonly edges: Required<CaptureEdges>;
+  readonly f: number;
+  /** Radians of the carrier for one sample. */
+  readonly omega: number;
+  /** Rms value of noise and steps, in units of the threshold. */
+  readonly noise: number;
+  readonly threshold: number;
+  readonly sampleInterval: number;
+  /** 0 of a continuous output. */
+  readonly bursts: number;
+  readonly period: number;
+  /** Length of a burst. */
+  readonly active: number;
+}
+
+/** Of one stretch only the first and the last crossing count, since each between ends one cycle and begins another. */
+function carrierErrors(known: Known): Errors {
+  const { edges, f, omega, noise, threshold, sampleInterval, bursts, period, active, slopeOf, moved } = known;
+  const { crossing, begin, crest } = edges;
+  const within = known.within(crossing, 0.5 / threshold);
+  const steady = moved(slopeOf(crossing));
+  if (bursts === 0) return crossings('carrier', within, within, Math.SQRT2 * steady);
+  // A burst begins where the rise to the threshold comes from: what two samples there tell of its slope reaches further.
+  // Beyond a seventh of a cycle the interval is no longer taken for one.
+  const told = slopeOf(begin) - 0.75 * noise;
+  const early = Math.min(told > 0 ? moved(told) * Math.SQRT2 * (0.5 + 1 / told) : 1 / f, 1 / (12 * f));
+  // Where they tell nothing of it, it comes from anywhere between them.
+  const first = begin < 1 ? within : sampleInterval / 2;
+  const ringsOff = crest * threshold < constantHeight;
+  // Bursts that ring off cross last near the threshold, where they are less steep.
+  const late = ringsOff ? moved(omega * threshold ** (-0.5 / Math.max(active * f, leastCycles))) : steady;
+  const errors = crossings('carrier', first, within, Math.hypot(early, late) / Math.sqrt(bursts));
+  if (ringsOff) {
+    // The zero line is the mean of the pauses, in which up to half a cycle of what is left of a burst does not cancel.
+    const pause = Math.max(period - active, 1 / f);
+    bound(errors, 'carrier.zero', 1 / (2 * Math.PI ** 2 * f * f * pause), 'zero line');
+    // Noise makes several crossings of one where the slope is low, and the last of them is taken. Noise that comes near
+    // the threshold makes crossings of its own.
+    bound(errors, 'carrier.late', late * (noise < 0.2 ? 0.5 : 2), 'several crossings of one');
+  }
+  return errors;
+}
+
+/** The errors of the length of a burst above the threshold. */
+function lengthErrors(known: Known, samples: number): Errors {
+  const { edges, f, omega, noise, threshold, bursts, active, slopeOf, moved, within } = known;
+  const { begin, end, crest } = edges;
+  // A last crest that is hardly above the threshold comes down to it flatly.
+  const over = Math.max(crest - noise, 1);
+  const fall = f > 0 ? Math.min(slopeOf(end), omega * Math.sqrt(over * over - 1)) : slopeOf(end);
+  const [early, late] = [moved(slopeOf(begin)), moved(fall)];
+  const errors = crossings('burst', within(begin, 1), within(end, 1), Math.hypot(early, late) / Math.sqrt(bursts));
+  // The peak that is found is the largest of many with noise, and the threshold is higher by a share of that.
+  bound(errors, 'burst.threshold', Math.sqrt(2 * Math.log(samples)) * threshold * (early + late), 'threshold');
+  if (f > 0 && crest < 1 + 3 * noise) {
+    // The last half-cycle above the threshold, and as many more as noise of three times its rms value can lift or hide.
+    const lifted = (6 * f * active * noise) / -Math.log(threshold);
+    bound(errors, 'burst.end', (1 + lifted) / (2 * f), 'half-cycles more or less at the end');
+  }
+  return errors;
 }
 
 /** A rate that was found over a span of time, which an error makes longer, on a time base. */
@@ -94,10 +139,10 @@ function ofRate(rate: number, span: number, error: Part, time: Part): Part {
 type Errors = Record<string, UncertainInput>;
 
 /** What moves the two crossings between which a time lies, in seconds. */
-function edges(name: string, sampleInterval: number, standardUncertainty: number): Errors {
+function crossings(name: string, first: number, last: number, standardUncertainty: number): Errors {
   const errors: Errors = {};
-  bound(errors, `${name}.first`, sampleInterval / 2, 'first crossing between two samples');
-  bound(errors, `${name}.last`, sampleInterval / 2, 'last crossing between two samples');
+  bound(errors, `${name}.first`, first, 'first crossing between two samples');
+  bound(errors, `${name}.last`, last, 'last crossing between two samples');
   const description = 'noise and steps at the crossings';
   errors[`${name}.noise`] = normalInput({ value: 0, standardUncertainty }, { description, unit: 's' });
   return errors;

@@ -12,7 +12,7 @@ import type { Capture, CaptureAnalysis, ChannelFigures, ConverterRange, Samples 
 import { clippingWarning, samplingWarnings, windowWarnings } from './capture-warnings.js';
 import type { ChannelSums } from './channel-sums.js';
 import { type ChannelScan, scanChannels } from './scan-channels.js';
-import { type SummedCapture, sumRecord, sumWindow, type WindowSums } from './sum-window.js';
+import { type SummedCapture, sumRecord, sumWindow, type WindowFound, type WindowSums } from './sum-window.js';
 
 /**
  * Figures of a capture of voltage, current or both: rms and power over whole bursts, or over whole cycles of a
@@ -57,9 +57,11 @@ export function analyseCapture(capture: Capture): CaptureAnalysis {
     all: scan.sums,
     withSpectrum: voltage !== undefined && current !== undefined,
   };
-  const found = level.threshold > 0 ? sumWindow(summed, first, level) : { window: sumRecord(summed, 0) };
-  const { window } = found;
-  const cycle = 'carrier' in found ? found.carrier.cycle : 0;
+  const found: WindowFound =
+    level.threshold > 0 ? sumWindow(summed, first, level) : { window: sumRecord(summed, 0), carrier: undefined };
+  const { window, carrier } = found;
+  const { tally } = window;
+  const cycle = carrier?.cycle ?? 0;
   const offset = offsetsOf(capture, summed, window);
   const { sums, length } = window;
   const figuresV = scanV && figures(scanV, channels.originV, sums.v, sums.vv, offset.voltage, checked.factorV, length);
@@ -70,7 +72,6 @@ export function analyseCapture(capture: Capture): CaptureAnalysis {
   const powers: Powers = figuresV && figuresI ? powersOf(mean, figuresV, figuresI) : {};
   const cross = Math.sign(checked.factorV) * Math.sign(checked.factorI);
   const { re, im } = window.spectrum;
-  const inBursts = window.kind === 'bursts';
   const duration = requirePositiveResult(window.length * sampleInterval, 'duration');
   const hasEnergy = powers.activePower !== undefined || capture.load !== undefined;
 
@@ -79,7 +80,7 @@ export function analyseCapture(capture: Capture): CaptureAnalysis {
     ...(scanV ? clippingWarning('voltage', scanV, cycle, capture.converter?.voltage) : []),
     ...(scanI ? clippingWarning('current', scanI, cycle, capture.converter?.current) : []),
     ...samplingWarnings(cycle, sampleInterval, capture.expectedCarrier),
-    ...windowWarnings(window.kind, window.count, window.begun, cycle),
+    ...windowWarnings(window.kind, window.count, cycle),
     ...(powers.activePower !== undefined && powers.activePower < 0
       ? [{ code: 'power-negative' as const, message: 'The active power is negative: a probe is turned round.' }]
       : []),
@@ -96,13 +97,17 @@ export function analyseCapture(capture: Capture): CaptureAnalysis {
     ...powers,
     ...((re !== 0 || im !== 0) && { phase: Math.atan2(cross * im, cross * re) }),
     ...(cycle > 0 && { carrierFrequency: requireResult(1 / (cycle * sampleInterval), 'carrierFrequency') }),
-    ...(inBursts
-      ? {
-          repetitionRate: requireResult(window.count / duration, 'repetitionRate'),
-          dutyCycle: window.active / window.length,
-        }
-      : {}),
-    ...(inBursts && hasEnergy && { burstEnergy: requireResult((mean * duration) / window.count, 'burstEnergy') }),
+    ...(tally && {
+      repetitionRate: requireResult(window.count / duration, 'repetitionRate'),
+      dutyCycle: tally.active / window.length,
+    }),
+    ...(carrier && {
+      edges: {
+        crossing: carrier.slope,
+        ...(tally && { begin: tally.rise / tally.begun, end: tally.fall / window.count, crest: tally.crest }),
+      },
+    }),
+    ...(tally && hasEnergy && { burstEnergy: requireResult((mean * duration) / window.count, 'burstEnergy') }),
     ...(hasEnergy && {
       energy: requireResult(powerOf(scan.sums, count, shift, checked) * count * sampleInterval, 'energy'),
     }),

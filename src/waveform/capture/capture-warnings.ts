@@ -53,12 +53,7 @@ export function samplingWarnings(cycle: number, interval: number, expected: numb
 }
 
 /** What the window could not be made of. */
-export function windowWarnings(
-  kind: 'bursts' | 'cycles' | 'record',
-  count: number,
-  begun: number,
-  cycle: number,
-): Warning[] {
+export function windowWarnings(kind: 'bursts' | 'cycles' | 'record', count: number, cycle: number): Warning[] {
   if (kind === 'cycles') return [];
   if (kind === 'bursts') {
     if (count >= fewBursts) return [];
@@ -66,7 +61,7 @@ export function windowWarnings(
     return [{ code: 'few-bursts', message: `The means are taken over ${whole} only.` }];
   }
   const means = 'the means are those of the whole record, whatever its length.';
-  if (begun > 0) return [{ code: 'few-bursts', message: `Only one burst begins in the capture: ${means}` }];
+  if (count > 0) return [{ code: 'few-bursts', message: `Only one burst begins in the capture: ${means}` }];
   if (cycle > 0) return [{ code: 'few-bursts', message: `The capture holds too few cycles for a window: ${means}` }];
   return [{ code: 'no-carrier', message: `No carrier is found: ${means}` }];
 }

@@ -68,6 +68,18 @@ export interface CaptureWindow {
   readonly count?: number;
 }
 
+/** How steep the channel is where times are read: an uncertainty follows from it. All in units of the burst threshold. */
+export interface CaptureEdges {
+  /** Mean change from sample to sample where the carrier crosses its zero line upwards; 0 without a carrier. */
+  readonly crossing: number;
+  /** The same where bursts come above the threshold; with bursts only, as the next two. */
+  readonly begin?: number;
+  /** The same where they go below it. */
+  readonly end?: number;
+  /** The last crest above the threshold, or the last sample without a carrier: of the burst in which it is the lowest. */
+  readonly crest?: number;
+}
+
 /** What a capture says. */
 export interface CaptureAnalysis {
   readonly window: CaptureWindow;
@@ -90,6 +102,8 @@ export interface CaptureAnalysis {
   readonly repetitionRate?: number;
   /** Share of the window from the first to the last value of a burst above the threshold, 0–1; with bursts only. */
   readonly dutyCycle?: number;
+  /** Of the channel on which carrier and bursts are told; absent for a channel that does not change. */
+  readonly edges?: CaptureEdges;
   /** Mean energy of one burst, in joules: from both channels, or from one and `load`. */
   readonly burstEnergy?: number;
   /** Energy of the whole capture, in joules: from both channels, or from one and `load`. */

@@ -28,21 +28,12 @@ export function stretchSpectrum(
   const kernel = newKernel(block);
   fill(kernel, block, carrier, 0, 0);
   return (total, from, to) => {
-    let vRe = 0;
-    let vIm = 0;
-    let iRe = 0;
-    let iIm = 0;
+    const sums = { vRe: 0, vIm: 0, iRe: 0, iIm: 0 };
     for (let start = from; start < to; start += block) {
-      const part = correlate(channels, kernel, start, Math.min(start + block, to));
       // The kernel begins anew at each block: its sums are turned to where the carrier has got to.
-      const c = Math.cos(carrier * (start - from));
-      const s = Math.sin(carrier * (start - from));
-      vRe += part.vRe * c + part.vIm * s;
-      vIm += part.vIm * c - part.vRe * s;
-      iRe += part.iRe * c + part.iIm * s;
-      iIm += part.iIm * c - part.iRe * s;
+      addTurned(sums, correlate(channels, kernel, start, Math.min(start + block, to)), carrier * (start - from));
     }
-    addProduct(total, { vRe, vIm, iRe, iIm });
+    addProduct(total, sums);
   };
 }
 
@@ -55,10 +46,7 @@ export function taperedSpectrum(
   return (total, from, to) => {
     const length = to - from;
     const taper = (2 * Math.PI) / length;
-    let vRe = 0;
-    let vIm = 0;
-    let iRe = 0;
-    let iIm = 0;
+    const sums = { vRe: 0, vIm: 0, iRe: 0, iIm: 0 };
     const size = length <= longestKept ? length : block;
     if (kept?.length !== length) {
       kept = { length, kernel: newKernel(size) };
@@ -67,21 +55,27 @@ export function taperedSpectrum(
     for (let start = from; start < to; start += size) {
       const end = Math.min(start + size, to);
       if (size < length) fill(kept.kernel, end - start, carrier, taper, start - from);
-      const part = correlate(channels, kept.kernel, start, end);
-      vRe += part.vRe;
-      vIm += part.vIm;
-      iRe += part.iRe;
-      iIm += part.iIm;
+      addTurned(sums, correlate(channels, kept.kernel, start, end), 0);
     }
-    addProduct(total, { vRe, vIm, iRe, iIm });
+    addProduct(total, sums);
   };
 }
 
 interface Spectra {
-  readonly vRe: number;
-  readonly vIm: number;
-  readonly iRe: number;
-  readonly iIm: number;
+  vRe: number;
+  vIm: number;
+  iRe: number;
+  iIm: number;
+}
+
+/** Adds spectra turned by an angle. */
+function addTurned(sums: Spectra, { vRe, vIm, iRe, iIm }: Spectra, angle: number): void {
+  const c = Math.cos(angle);
+  const s = Math.sin(angle);
+  sums.vRe += vRe * c + vIm * s;
+  sums.vIm += vIm * c - vRe * s;
+  sums.iRe += iRe * c + iIm * s;
+  sums.iIm += iIm * c - iRe * s;
 }
 
 /** Voltage times conjugate current. */

@@ -4,15 +4,15 @@ import type { Samples } from './capture.js';
 export interface Carrier {
   /** Samples in one cycle; 0 where no cycle is found. */
   readonly cycle: number;
-  /** Crossings upwards: the second, which is the first that is sure, and the last. */
+  /** Crossings upwards: the second, which is the first that is sure, and the last; -1 where there is none. */
   readonly first: number;
   readonly last: number;
   /** Whole cycles between them, where there are no pauses. */
   readonly crossings: number;
   /** Longest stretch of neighbouring samples within the threshold. */
   readonly longestQuiet: number;
-  /** Whether the channel goes through both thresholds at all; pulses of one sign do not. */
-  readonly bothSigns: boolean;
+  /** Mean change from sample to sample where the channel crosses upwards, in units of the threshold; 0 where it never does. */
+  readonly slope: number;
 }
 
 /** Bins of intervals, each 5 % longer than the one before: the longest is beyond any capture. */
@@ -21,11 +21,8 @@ const bins = 640;
 /** Bins to each side of the fullest that count as the same interval. */
 const near = 3;
 
-/** How often intervals of each bin occur, and their sum. */
-interface Histogram {
-  readonly counts: Float64Array;
-  readonly sums: Float64Array;
-}
+/** How often intervals of each bin occur, and after these their sums. */
+type Histogram = Float64Array;
 
 /** Between which values a channel counts as quiet. */
 export interface Level {
@@ -68,6 +65,7 @@ export function findCarrier(
   let first = -1;
   let last = -1;
   let crossings = 0;
+  let rise = 0;
   let longestQuiet = 0;
   let k = 0;
   while (k < count && crossings < enough) {
@@ -85,7 +83,9 @@ export function findCarrier(
     if (k === count) break;
     if ((samples[k] as number) < down) {
       if (lastAbove >= 0) {
-        const crossing = crossingBefore(samples, firstBelow(samples, k, zero), zero);
+        let after = k;
+        while ((samples[after - 1] as number) < zero) after--;
+        const crossing = crossingBefore(samples, after, zero);
         addHalf(halves, turned, crossing, k - lastAbove);
         turned = crossing;
         lastAbove = -1;
@@ -106,6 +106,7 @@ export function findCarrier(
       const throughPause = last >= 0 && 2 * (k - lastBelow) > straight - last;
       // A rise that is hardly one leads anywhere: not further back than the channel has been below.
       const crossing = throughPause ? Math.max(crossingBefore(samples, k, zero), lastBelow) : straight;
+      rise += (samples[after] as number) - (samples[after - 1] as number);
       if (last >= 0) addInterval(throughPause ? gaps : cycles, crossing - last);
       // The very first crossing has no interval that would tell a pause: counting begins at the second.
       if (first >= 0) crossings++;
@@ -120,20 +121,13 @@ export function findCarrier(
   // Bursts of hardly more than a cycle go up only once, and what lies between two of them is no cycle.
   const fromHalves = 2 * commonInterval(halves);
   const cycle = 2 * longestQuiet > whole && fromHalves > 0 && fromHalves < whole / 4 ? fromHalves : whole;
-  return { cycle, first, last, crossings, longestQuiet, bothSigns: last >= 0 };
+  return { cycle, first, last, crossings, longestQuiet, slope: rise / (crossings + 2) / threshold };
 }
 
 /** Where the straight line through a sample and the one before it goes through a value. */
-function crossingBefore(samples: Samples, after: number, zero: number): number {
+export function crossingBefore(samples: Samples, after: number, zero: number): number {
   const x = (samples[after] as number) - zero;
   return after - x / ((samples[after] as number) - (samples[after - 1] as number));
-}
-
-/** First sample below zero on the way down to a sample. */
-function firstBelow(samples: Samples, k: number, zero: number): number {
-  let after = k;
-  while ((samples[after - 1] as number) < zero) after--;
-  return after;
 }
 
 /** Adds the interval between crossings in opposite directions, unless most of it is the way through the middle. */
@@ -142,23 +136,25 @@ function addHalf(halves: Histogram, before: number, crossing: number, way: numbe
 }
 
 function emptyHistogram(): Histogram {
-  return { counts: new Float64Array(bins), sums: new Float64Array(bins) };
+  return new Float64Array(2 * bins);
 }
 
-function addInterval({ counts, sums }: Histogram, interval: number): void {
+function addInterval(histogram: Histogram, interval: number): void {
   const bin = Math.min(Math.max(Math.floor(Math.log(interval) / ratio), 0), bins - 1);
-  counts[bin] = (counts[bin] as number) + 1;
-  sums[bin] = (sums[bin] as number) + interval;
+  histogram[bin] = (histogram[bin] as number) + 1;
+  histogram[bin + bins] = (histogram[bin + bins] as number) + interval;
 }
 
-function commonInterval({ counts, sums }: Histogram): number {
+function commonInterval(histogram: Histogram): number {
   let fullest = 0;
-  for (let bin = 1; bin < bins; bin++) if ((counts[bin] as number) > (counts[fullest] as number)) fullest = bin;
+  for (let bin = 1; bin < bins; bin++) {
+    if ((histogram[bin] as number) > (histogram[fullest] as number)) fullest = bin;
+  }
   let number = 0;
   let sum = 0;
   for (let bin = Math.max(fullest - near, 0); bin <= Math.min(fullest + near, bins - 1); bin++) {
-    number += counts[bin] as number;
-    sum += sums[bin] as number;
+    number += histogram[bin] as number;
+    sum += histogram[bin + bins] as number;
   }
-  return number === 0 ? 0 : sum / number;
+  return number && sum / number;
 }

@@ -2,22 +2,26 @@ import type { Samples } from './capture.js';
 import { addSums, type ChannelSums, type Channels, placeOf, sumStretch } from './channel-sums.js';
 import { type CrossSpectrum, longestKept, stretchSpectrum, taperedSpectrum } from './cross-spectrum.js';
 import { type Carrier, findCarrier, type Level } from './find-carrier.js';
-import { tallyBursts } from './tally-bursts.js';
+import { type BurstTally, tallyBursts } from './tally-bursts.js';
 
 /** Sums over a window; times in samples. */
 export interface WindowSums {
   readonly kind: 'bursts' | 'cycles' | 'record';
   readonly start: number;
   readonly length: number;
-  /** Bursts or cycles; 0 for a record. */
+  /** Bursts or cycles; of a record the bursts that begin in it. */
   readonly count: number;
   readonly sums: ChannelSums;
   /** At the carrier; zero where it was not wanted. */
   readonly spectrum: CrossSpectrum;
-  /** Samples in which there was an output, for bursts. */
-  readonly active: number;
-  /** Bursts that have begun in the capture. */
-  readonly begun: number;
+  /** Of bursts. */
+  readonly tally?: BurstTally;
+}
+
+/** A window, and the carrier; none for a channel that does not change. */
+export interface WindowFound {
+  readonly window: WindowSums;
+  readonly carrier?: Carrier | undefined;
 }
 
 /** A capture whose samples are all summed already. */
@@ -46,19 +50,15 @@ const shareBeyond = 1 / 16;
  *
  * Bursts and cycles are told apart on one of the channels.
  */
-export function sumWindow(
-  capture: SummedCapture,
-  detecting: Samples,
-  level: Level,
-): { readonly window: WindowSums; readonly carrier: Carrier } {
+export function sumWindow(capture: SummedCapture, detecting: Samples, level: Level): WindowFound {
   const { channels, count } = capture;
-  const { cycle, bothSigns, longestQuiet } = findCarrier(detecting, count, level, { enough });
+  const { cycle, last: lastRise, longestQuiet } = findCarrier(detecting, count, level, { enough });
   const turn = cycle > 0 && capture.withSpectrum ? (2 * Math.PI) / cycle : 0;
   const spectrum = { re: 0, im: 0 };
   const addSpectrum = stretchSpectrum(channels, turn);
   let seen = 0;
   let counted = 0;
-  const { tally, onPause } = tallyBursts(detecting, count, level, (from, to) => {
+  const { tally, onPause } = tallyBursts(detecting, count, level, Math.ceil(cycle / 4) || 1, (from, to) => {
     if (turn > 0 && counted <= countedForPhase + shareBeyond * seen) {
       addSpectrum(spectrum, from, to);
       counted += to - from;
@@ -68,18 +68,20 @@ export function sumWindow(
   const pause = Math.max(Math.ceil(pauseCycles * cycle), 3);
   // A single cycle tells no pause from a crossing; pulses of one sign have no crossings to be told from.
   const zero = longestQuiet >= pause ? levelOfPauses(capture, detecting, level, pause) : level.middle;
-  const search = bothSigns && cycle === 0 ? {} : { zero, pause, onPause };
+  // A channel that goes through both thresholds, as pulses of one sign do not, and has no cycle.
+  const noCycle = lastRise >= 0 && cycle === 0;
+  const search = noCycle ? {} : { zero, pause, onPause };
   const carrier = findCarrier(detecting, count, level, search);
-  if (bothSigns && cycle === 0) return { window: sumRecord(capture, 0), carrier };
+  if (noCycle) return { window: sumRecord(capture, 0), carrier };
   if (carrier.longestQuiet < pause) {
     const window = carrier.crossings > 0 ? sumCycles(capture, carrier) : sumRecord(capture, carrier.cycle);
     return { window, carrier };
   }
-  const { begun, first, last, firstSample, lastSample, active } = tally;
-  if (begun < 2) return { window: { ...sumRecord(capture, carrier.cycle), begun }, carrier };
+  const { begun, first, last, firstSample, lastSample } = tally;
+  if (begun < 2) return { window: { ...sumRecord(capture, carrier.cycle), count: begun }, carrier };
   const sums = sumWithin(capture, firstSample, lastSample);
   return {
-    window: { kind: 'bursts', start: first, length: last - first, count: begun - 1, sums, spectrum, active, begun },
+    window: { kind: 'bursts', start: first, length: last - first, count: begun - 1, sums, spectrum, tally },
     carrier,
   };
 }
@@ -106,10 +108,14 @@ function sumCycles(capture: SummedCapture, { first, last, crossings, cycle }: Ca
   const to = Math.floor(last);
   const sums = sumWithin(capture, from, to + 1);
   // The sum has the weights 1; the ends take ½ and half of the broken piece beside them.
-  addSums(sums, placeOf(channels, from), (from - first - 1) / 2);
-  addSums(sums, placeOf(channels, to), (last - to - 1) / 2);
-  addSums(sums, placeOf(channels, first), (from - first) / 2);
-  addSums(sums, placeOf(channels, last), (last - to) / 2);
+  for (const [place, weight] of [
+    [from, from - first - 1],
+    [to, last - to - 1],
+    [first, from - first],
+    [last, last - to],
+  ] as const) {
+    addSums(sums, placeOf(channels, place), weight / 2);
+  }
   const spectrum = { re: 0, im: 0 };
   if (withSpectrum) {
     const add = taperedSpectrum(channels, (2 * Math.PI) / cycle);
@@ -122,22 +128,23 @@ function sumCycles(capture: SummedCapture, { first, last, crossings, cycle }: Ca
       start = end;
     }
   }
-  return { kind: 'cycles', start: first, length: last - first, count: crossings, sums, spectrum, active: 0, begun: 0 };
+  return { kind: 'cycles', start: first, length: last - first, count: crossings, sums, spectrum };
 }
 
 /** Everything that was sampled, each sample for its interval. */
 export function sumRecord({ channels, count, all, withSpectrum }: SummedCapture, cycle: number): WindowSums {
   const spectrum = { re: 0, im: 0 };
   if (withSpectrum && cycle > 0) stretchSpectrum(channels, (2 * Math.PI) / cycle)(spectrum, 0, count);
-  return { kind: 'record', start: 0, length: count, count: 0, sums: all, spectrum, active: 0, begun: 0 };
+  return { kind: 'record', start: 0, length: count, count: 0, sums: all, spectrum };
 }
 
 /** Sums from one sample up to, but not with, another: by what lies outside, where that is less and costs no digits. */
 function sumWithin({ channels, count, all }: SummedCapture, from: number, to: number): ChannelSums {
-  if (2 * (to - from) < count) return sumStretch(channels, from, to);
-  const sums = { ...all };
-  addSums(sums, sumStretch(channels, 0, from), -1);
-  addSums(sums, sumStretch(channels, to, count), -1);
-  const keepsDigits = sums.vv > all.vv / 8 && sums.ii > all.ii / 8;
-  return keepsDigits ? sums : sumStretch(channels, from, to);
+  if (2 * (to - from) >= count) {
+    const sums = { ...all };
+    addSums(sums, sumStretch(channels, 0, from), -1);
+    addSums(sums, sumStretch(channels, to, count), -1);
+    if (sums.vv > all.vv / 8 && sums.ii > all.ii / 8) return sums;
+  }
+  return sumStretch(channels, from, to);
 }
