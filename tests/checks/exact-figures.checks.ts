@@ -10,7 +10,7 @@ import {
 } from '../../src/numeric/index.js';
 import { adaptiveMonteCarlo, expandedUncertainty, rectangularInput } from '../../src/uncertainty/index.js';
 import { shortestInterval, symmetricInterval } from '../../src/uncertainty/monte-carlo/coverage-interval.js';
-import type { Check } from './check.js';
+import { type Check, type CheckRow, rowsOf } from './check.js';
 
 /*
  * Figures that JCGM 101 prints from its Monte Carlo runs and that the exact distribution reproduces to their digits:
@@ -18,20 +18,7 @@ import type { Check } from './check.js';
  * row; the tests of the room hold our own runs to the exact values, within their standard error.
  */
 
-type Row = readonly [id: string, title: string, published: number, tolerance: number, compute: () => number];
-function rowsOf(source: string, standing: Check['standing'], rows: readonly Row[]): Check[] {
-  return rows.map(([id, title, published, tolerance, compute]) => ({
-    id,
-    room: 'uncertainty',
-    title,
-    source,
-    standing,
-    published,
-    unit: '1',
-    tolerance,
-    compute,
-  }));
-}
+const rowsIn = rowsOf('uncertainty');
 
 // 9.2.3: four rectangular inputs are two pairs, and the sum of a pair is triangular with this half-width.
 const w = 2 * Math.sqrt(3);
@@ -97,11 +84,12 @@ const rankRows = (
     [1001, 25, 976],
     [999, 25, 974],
   ] as const
-).flatMap(([count, lower, upper]): Row[] => [
+).flatMap(([count, lower, upper]): CheckRow[] => [
   [
     `s1-rank-lower-${count}`,
     `lower limit of ${count} values`,
     lower,
+    '1',
     0,
     () => symmetricInterval(ranks(count), 0.95).lower,
   ],
@@ -109,6 +97,7 @@ const rankRows = (
     `s1-rank-upper-${count}`,
     `upper limit of ${count} values`,
     upper,
+    '1',
     0,
     () => symmetricInterval(ranks(count), 0.95).upper,
   ],
@@ -116,6 +105,7 @@ const rankRows = (
     `s1-rank-span-${count}`,
     `ranks between the limits of the shortest interval of ${count} values`,
     upper - lower,
+    '1',
     0,
     () => {
       const interval = shortestInterval(ranks(count), 0.95);
@@ -131,59 +121,78 @@ const blockLength = (coverageProbability: number) => (): number => {
 
 /** Figures of JCGM 101 by exact distributions, and its rules for ranks and blocks. */
 export const exactFiguresChecks: readonly Check[] = [
-  ...rowsOf('JCGM 101:2008, 9.2.2, table 2', 'from memory', [
+  ...rowsIn('JCGM 101:2008, 9.2.2, table 2', 'from memory', [
     [
       's1-normals-upper',
       'four normal inputs: upper limit',
       3.92,
+      '1',
       0.005,
       () => expandedUncertainty({ standardUncertainty: 2 }).expandedUncertainty,
     ],
   ]),
-  ...rowsOf('JCGM 101:2008, 9.2.3, table 3', 'from memory', [
-    ['s1-rectangles-upper', 'four rectangular inputs: upper limit, exact distribution', 3.88, 0.005, fourUpper],
+  ...rowsIn('JCGM 101:2008, 9.2.3, table 3', 'from memory', [
+    ['s1-rectangles-upper', 'four rectangular inputs: upper limit, exact distribution', 3.88, '1', 0.005, fourUpper],
   ]),
-  ...rowsOf('JCGM 101:2008, 9.2.3: ±2√3·[2 − (3/5)^¼]', 'derived', [
-    ['s1-rectangles-upper-full', 'four rectangular inputs: upper limit', 3.8794067413478, 5e-13, fourUpper],
+  ...rowsIn('JCGM 101:2008, 9.2.3: ±2√3·[2 − (3/5)^¼]', 'derived', [
+    ['s1-rectangles-upper-full', 'four rectangular inputs: upper limit', 3.8794067413478, '1', 5e-13, fourUpper],
   ]),
-  ...rowsOf('JCGM 101:2008, 9.4, tables 8 and 9, by the exact distribution, in millionths', 'from memory', [
-    ['s1-loss-0-upper', 'shortest interval at 0: upper limit', 150, 0.5, () => millionths(lossUpper(0, 0, 0))],
-    ['s1-loss-10-u-exact', 'u at 0.010', 112, 0.5, () => millionths(lossMoments(0.01, 0).deviation)],
-    ['s1-loss-50-u-exact', 'u at 0.050', 502, 0.5, () => millionths(lossMoments(0.05, 0).deviation)],
-    ['s1-loss-0-correlated-u', 'u at 0, r = 0.9', 67, 0.5, () => millionths(lossMoments(0, 0.9).deviation)],
+  ...rowsIn('JCGM 101:2008, 9.4, tables 8 and 9, by the exact distribution, in millionths', 'from memory', [
+    ['s1-loss-0-upper', 'shortest interval at 0: upper limit', 150, '1', 0.5, () => millionths(lossUpper(0, 0, 0))],
+    ['s1-loss-10-u-exact', 'u at 0.010', 112, '1', 0.5, () => millionths(lossMoments(0.01, 0).deviation)],
+    ['s1-loss-50-u-exact', 'u at 0.050', 502, '1', 0.5, () => millionths(lossMoments(0.05, 0).deviation)],
+    ['s1-loss-0-correlated-u', 'u at 0, r = 0.9', 67, '1', 0.5, () => millionths(lossMoments(0, 0.9).deviation)],
     [
       's1-loss-0-correlated-upper',
       'shortest interval at 0, r = 0.9: upper limit',
       185,
+      '1',
       0.5,
       () => millionths(lossUpper(0, 0.9, 0)),
     ],
-    ['s1-loss-10-correlated', 'value at 0.010, r = 0.9', 150, 0.5, () => millionths(lossMoments(0.01, 0.9).mean)],
-    ['s1-loss-10-correlated-u', 'u at 0.010, r = 0.9', 121, 0.5, () => millionths(lossMoments(0.01, 0.9).deviation)],
+    ['s1-loss-10-correlated', 'value at 0.010, r = 0.9', 150, '1', 0.5, () => millionths(lossMoments(0.01, 0.9).mean)],
+    [
+      's1-loss-10-correlated-u',
+      'u at 0.010, r = 0.9',
+      121,
+      '1',
+      0.5,
+      () => millionths(lossMoments(0.01, 0.9).deviation),
+    ],
     [
       's1-loss-10-correlated-lower',
       'shortest interval at 0.010, r = 0.9: lower limit',
       13,
+      '1',
       0.5,
       () => millionths(shortestLower(0.01, 0.9, 3e-5)),
     ],
   ]),
-  ...rowsOf('JCGM 101:2008, 9.4, recomputed to 8 and 12 digits, in millionths', 'derived', [
-    ['s1-loss-0-upper-full', 'shortest interval at 0', 149.78661, 5e-6, () => millionths(lossUpper(0, 0, 0))],
-    ['s1-loss-10-upper-full', 'shortest interval at 0.010', 366.00529, 5e-6, () => millionths(lossUpper(0.01, 0, 0))],
+  ...rowsIn('JCGM 101:2008, 9.4, recomputed to 8 and 12 digits, in millionths', 'derived', [
+    ['s1-loss-0-upper-full', 'shortest interval at 0', 149.78661, '1', 5e-6, () => millionths(lossUpper(0, 0, 0))],
+    [
+      's1-loss-10-upper-full',
+      'shortest interval at 0.010',
+      366.00529,
+      '1',
+      5e-6,
+      () => millionths(lossUpper(0.01, 0, 0)),
+    ],
     [
       's1-loss-0-correlated-upper-full',
       'shortest interval at 0, r = 0.9',
       185.05646,
+      '1',
       5e-6,
       () => millionths(lossUpper(0, 0.9, 0)),
     ],
-    ['s1-loss-10-u-full', 'u at 0.010', 111.803398875, 5e-10, () => millionths(lossMoments(0.01, 0).deviation)],
-    ['s1-loss-50-u-full', 'u at 0.050', 502.493781056, 5e-10, () => millionths(lossMoments(0.05, 0).deviation)],
+    ['s1-loss-10-u-full', 'u at 0.010', 111.803398875, '1', 5e-10, () => millionths(lossMoments(0.01, 0).deviation)],
+    ['s1-loss-50-u-full', 'u at 0.050', 502.493781056, '1', 5e-10, () => millionths(lossMoments(0.05, 0).deviation)],
     [
       's1-loss-0-correlated-u-full',
       'u at 0, r = 0.9',
       67.2681202354,
+      '1',
       5e-11,
       () => millionths(lossMoments(0, 0.9).deviation),
     ],
@@ -191,31 +200,33 @@ export const exactFiguresChecks: readonly Check[] = [
       's1-loss-10-correlated-u-full',
       'u at 0.010, r = 0.9',
       120.519707932,
+      '1',
       5e-10,
       () => millionths(lossMoments(0.01, 0.9).deviation),
     ],
   ]),
-  ...rowsOf('JCGM 101:2008, 6.4.9.4: variance of the t-distribution, ν/(ν − 2)', 'derived', [
+  ...rowsIn('JCGM 101:2008, 6.4.9.4: variance of the t-distribution, ν/(ν − 2)', 'derived', [
     [
       's1-student',
       'five degrees of freedom, by quadrature of the density',
       5 / 3,
+      '1',
       1e-12,
       () => 2 * integrate((t) => t * t * studentTDensity(t, 5), 0, Number.POSITIVE_INFINITY, { relative: 1e-13 }).value,
     ],
   ]),
-  ...rowsOf(
+  ...rowsIn(
     'JCGM 101:2008, 7.7.2 and 7.7.4, rule from memory, ranks worked out by hand, 95 %',
     'from memory',
     rankRows,
   ),
-  ...rowsOf(
+  ...rowsIn(
     'JCGM 101:2008, 7.9.4, rule from memory: the smallest block with 100/(1 − p) values, 10⁴ at least',
     'from memory',
     [
-      ['s1-block-length-95', 'values of a block at 95 %', 10_000, 0, blockLength(0.95)],
-      ['s1-block-length-99', 'values of a block at 99 %', 10_000, 0, blockLength(0.99)],
-      ['s1-block-length-9973', 'values of a block at 99.73 %', 37_038, 0, blockLength(0.9973)],
+      ['s1-block-length-95', 'values of a block at 95 %', 10_000, '1', 0, blockLength(0.95)],
+      ['s1-block-length-99', 'values of a block at 99 %', 10_000, '1', 0, blockLength(0.99)],
+      ['s1-block-length-9973', 'values of a block at 99.73 %', 37_038, '1', 0, blockLength(0.9973)],
     ],
   ),
 ];

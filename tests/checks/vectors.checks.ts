@@ -7,22 +7,9 @@ import {
   propagateAll,
   simultaneousReadings,
 } from '../../src/uncertainty/index.js';
-import type { Check } from './check.js';
+import { type Check, rowsOf } from './check.js';
 
-type Row = readonly [id: string, title: string, published: number, tolerance: number, compute: () => number];
-function rowsOf(source: string, standing: Check['standing'], rows: readonly Row[], unit = '1'): Check[] {
-  return rows.map(([id, title, published, tolerance, compute]) => ({
-    id,
-    room: 'uncertainty',
-    title,
-    source,
-    standing,
-    published,
-    unit,
-    tolerance,
-    compute,
-  }));
-}
+const rowsIn = rowsOf('uncertainty');
 
 const entry = (rows: readonly (readonly number[])[], row: number, column: number): number =>
   rows[row]?.[column] ?? Number.NaN;
@@ -100,75 +87,126 @@ const circle = [
 
 /** Published evaluations of vector quantities. */
 export const vectorsChecks: readonly Check[] = [
-  ...rowsOf(example, 'secondary', [
-    ['willink-hall-s11-re', 'mean of S₁₁, real part', 0.0245, 5e-6, () => s11.inputs.sRe.value],
-    ['willink-hall-s11-im', 'mean of S₁₁, imaginary part', 0.10912, 5e-6, () => s11.inputs.sIm.value],
-    ['willink-hall-s11-11', 'its variance, real part', 0.000153, 5e-7, () => entry(s11.covariance.rows, 0, 0)],
-    ['willink-hall-s11-12', 'covariance of its parts', -7.97e-5, 5e-8, () => entry(s11.covariance.rows, 0, 1)],
-    ['willink-hall-s11-22', 'its variance, imaginary part', 0.0020947, 5e-8, () => entry(s11.covariance.rows, 1, 1)],
-    ['willink-hall-read-re', 'mean of the reading, real part', 0.18348, 5e-6, () => gammaRead.inputs.gRe.value],
-    ['willink-hall-read-im', 'mean of the reading, imaginary part', -0.06302, 5e-6, () => gammaRead.inputs.gIm.value],
-    ['willink-hall-read-11', 'its variance, real part', 0.0011646, 5e-8, () => entry(gammaRead.covariance.rows, 0, 0)],
-    ['willink-hall-read-12', 'covariance of its parts', -0.0006459, 5e-8, () => entry(gammaRead.covariance.rows, 0, 1)],
+  ...rowsIn(example, 'secondary', [
+    ['willink-hall-s11-re', 'mean of S₁₁, real part', 0.0245, '1', 5e-6, () => s11.inputs.sRe.value],
+    ['willink-hall-s11-im', 'mean of S₁₁, imaginary part', 0.10912, '1', 5e-6, () => s11.inputs.sIm.value],
+    ['willink-hall-s11-11', 'its variance, real part', 0.000153, '1', 5e-7, () => entry(s11.covariance.rows, 0, 0)],
+    ['willink-hall-s11-12', 'covariance of its parts', -7.97e-5, '1', 5e-8, () => entry(s11.covariance.rows, 0, 1)],
+    [
+      'willink-hall-s11-22',
+      'its variance, imaginary part',
+      0.0020947,
+      '1',
+      5e-8,
+      () => entry(s11.covariance.rows, 1, 1),
+    ],
+    ['willink-hall-read-re', 'mean of the reading, real part', 0.18348, '1', 5e-6, () => gammaRead.inputs.gRe.value],
+    [
+      'willink-hall-read-im',
+      'mean of the reading, imaginary part',
+      -0.06302,
+      '1',
+      5e-6,
+      () => gammaRead.inputs.gIm.value,
+    ],
+    [
+      'willink-hall-read-11',
+      'its variance, real part',
+      0.0011646,
+      '1',
+      5e-8,
+      () => entry(gammaRead.covariance.rows, 0, 0),
+    ],
+    [
+      'willink-hall-read-12',
+      'covariance of its parts',
+      -0.0006459,
+      '1',
+      5e-8,
+      () => entry(gammaRead.covariance.rows, 0, 1),
+    ],
     [
       'willink-hall-read-22',
       'its variance, imaginary part',
       0.0008478,
+      '1',
       5e-8,
       () => entry(gammaRead.covariance.rows, 1, 1),
     ],
-    ['willink-hall-re', 'difference, real part', 0.15898, 5e-6, () => gamma.outputs['re']?.value ?? Number.NaN],
-    ['willink-hall-im', 'difference, imaginary part', -0.17214, 5e-6, () => gamma.outputs['im']?.value ?? Number.NaN],
-    ['willink-hall-11', 'its variance, real part', 0.0013175, 5e-8, () => entry(gammaJoint.covariance, 0, 0)],
-    ['willink-hall-12', 'covariance of its parts', -0.0007256, 5e-8, () => entry(gammaJoint.covariance, 0, 1)],
-    ['willink-hall-22', 'its variance, imaginary part', 0.0029425, 5e-8, () => entry(gammaJoint.covariance, 1, 1)],
-    ['willink-hall-degrees', 'its effective degrees of freedom', 6.85, 0.005, () => degreesOf(gammaParts)],
+    ['willink-hall-re', 'difference, real part', 0.15898, '1', 5e-6, () => gamma.outputs['re']?.value ?? Number.NaN],
+    [
+      'willink-hall-im',
+      'difference, imaginary part',
+      -0.17214,
+      '1',
+      5e-6,
+      () => gamma.outputs['im']?.value ?? Number.NaN,
+    ],
+    ['willink-hall-11', 'its variance, real part', 0.0013175, '1', 5e-8, () => entry(gammaJoint.covariance, 0, 0)],
+    ['willink-hall-12', 'covariance of its parts', -0.0007256, '1', 5e-8, () => entry(gammaJoint.covariance, 0, 1)],
+    ['willink-hall-22', 'its variance, imaginary part', 0.0029425, '1', 5e-8, () => entry(gammaJoint.covariance, 1, 1)],
+    ['willink-hall-degrees', 'its effective degrees of freedom', 6.85, '1', 0.005, () => degreesOf(gammaParts)],
   ]),
-  ...rowsOf(
+  ...rowsIn(
     'R. Willink and B. D. Hall, Metrologia 39 (2002), page 365, as the tests of a GUM tree calculator state it',
     'secondary',
-    [['willink-hall-three', 'degrees of freedom of three covariance matrices', 11.34, 0.005, () => degreesOf(three)]],
+    [
+      [
+        'willink-hall-three',
+        'degrees of freedom of three covariance matrices',
+        11.34,
+        '1',
+        0.005,
+        () => degreesOf(three),
+      ],
+    ],
   ),
-  ...rowsOf(calculator, 'published', [
-    ['joint-degrees-three', 'the same, 15 digits', 11.3409777904914, 5e-14, () => degreesOf(three)],
-    ['joint-degrees-impedance', 'impedance, current and phase as one source', 8.23564845495, 5e-12, impedanceDegrees],
+  ...rowsIn(calculator, 'published', [
+    ['joint-degrees-three', 'the same, 15 digits', 11.3409777904914, '1', 5e-14, () => degreesOf(three)],
+    [
+      'joint-degrees-impedance',
+      'impedance, current and phase as one source',
+      8.23564845495,
+      '1',
+      5e-12,
+      impedanceDegrees,
+    ],
     [
       'joint-degrees-impedance-correlation',
       'correlation of its resistance and reactance',
       0.05820381031584,
+      '1',
       5e-15,
       () => impedance.correlations[0]?.coefficient ?? Number.NaN,
     ],
   ]),
-  ...rowsOf(
-    calculator,
-    'published',
+  ...rowsIn(calculator, 'published', [
     [
-      [
-        'joint-degrees-impedance-u-r',
-        'its resistance: standard uncertainty',
-        0.194117890168,
-        5e-13,
-        () => impedance.outputs['R']?.standardUncertainty ?? Number.NaN,
-      ],
-      // That of the reactance is printed as 0.200665630894, cut off: it is 0.2006656308947.
+      'joint-degrees-impedance-u-r',
+      'its resistance: standard uncertainty',
+      0.194117890168,
+      'ohm',
+      5e-13,
+      () => impedance.outputs['R']?.standardUncertainty ?? Number.NaN,
     ],
-    'ohm',
-  ),
-  ...rowsOf('JCGM 100:2008, H.2: one series of five simultaneous readings has four degrees of freedom', 'derived', [
+    // That of the reactance is printed as 0.200665630894, cut off: it is 0.2006656308947.
+  ]),
+  ...rowsIn('JCGM 100:2008, H.2: one series of five simultaneous readings has four degrees of freedom', 'derived', [
     [
       'gum-h2-degrees',
       'resistance and reactance together',
       4,
+      '1',
       1e-14,
       () => degreesOf(covarianceContributions(h2Together)),
     ],
   ]),
-  ...rowsOf('JCGM 102:2011, 6.5, coverage factors for the bivariate case', 'from memory', [
+  ...rowsIn('JCGM 102:2011, 6.5, coverage factors for the bivariate case', 'from memory', [
     [
       's2-factor-95',
       'elliptical region at 95 %',
       2.45,
+      '1',
       0.005,
       () => coverageEllipse({ covariance: circle }).coverageFactor,
     ],
