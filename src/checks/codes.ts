@@ -172,6 +172,10 @@ export const codeList = {
     cause: 'A capture holds too few whole bursts or cycles for means over them.',
     remedy: 'Capture more of them: a longer time at the same rate.',
   },
+  'noise-near-threshold': {
+    cause: 'The noise of a capture comes near its burst threshold, so that bursts may be split or made by noise.',
+    remedy: 'Raise the burst threshold, or capture again with less noise or in a smaller range.',
+  },
   'no-carrier': {
     cause: 'No periodic output is found in a capture.',
     remedy: 'Check that the output was active and the channel connected; lower the burst threshold if need be.',

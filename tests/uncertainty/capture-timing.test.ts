@@ -190,6 +190,37 @@ describe('times under noise', () => {
   );
 });
 
+describe('noise near the threshold', () => {
+  const sampleInterval = 2e-8;
+  const codesOf = (noise: number, course: (t: number) => number) => {
+    const random = createRandom(51);
+    const voltage = Float64Array.from(
+      { length: 10_000 },
+      (_, k) => course(k * sampleInterval) + noise * nextNormal(random),
+    );
+    const analysis = analyseCapture({ voltage, sampleInterval });
+    return captureBudget({ analysis, sampleInterval, voltage: { step: 1, noise } }).warnings.map(({ code }) => code);
+  };
+  const since = (t: number) => (t * 2e4 + 0.4) % 1;
+  const gated = (t: number) => (since(t) < 0.25 ? 400 * Math.sin((twoPi * 4.4e5 * since(t)) / 2e4) : 0);
+  const ringing = (cycles: number) => (t: number) =>
+    800 * Math.exp((-since(t) * 22) / cycles) * Math.sin(twoPi * 22 * since(t));
+
+  it('is warned of where it makes bursts of its own', () => {
+    expect(codesOf(5, gated)).toEqual([]);
+    expect(codesOf(12, gated)).toEqual(['noise-near-threshold']);
+  });
+
+  it('is warned of where it makes pauses in bursts that ring off slowly', () => {
+    expect(codesOf(5, ringing(2))).toEqual([]);
+    expect(codesOf(12, ringing(4))).toEqual(['noise-near-threshold']);
+  });
+
+  it('does not matter to a continuous output', () => {
+    expect(codesOf(40, (t) => 300 * Math.sin(twoPi * 4.4e5 * t))).toEqual([]);
+  });
+});
+
 describe('the time base', () => {
   it('counts in full for rates, and not for a duty cycle', () => {
     const sampleInterval = 1e-8;

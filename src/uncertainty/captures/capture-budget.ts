@@ -6,6 +6,7 @@ import { loadErrors } from '../instruments/load-errors.js';
 import { type Propagated, propagate } from '../propagate.js';
 import type { CaptureBudgetInput } from './capture-accuracy.js';
 import { at, type ChannelParts, channelErrors, combined, type Part } from './channel-errors.js';
+import { noiseWarnings } from './noise-warnings.js';
 import { timingErrors } from './timing-errors.js';
 
 /** A figure of a capture that has a budget. */
@@ -30,7 +31,7 @@ export type CaptureFigure =
 export interface CaptureBudget {
   /** Each figure that the analysis has. `activePower` of one channel is that of its rms value in the load. */
   readonly figures: Readonly<Partial<Record<CaptureFigure, Propagated>>>;
-  /** Warnings of the analysis: what they say is in no budget. */
+  /** Warnings of the analysis, and `noise-near-threshold`: what they say is in no budget. */
   readonly warnings: readonly Warning[];
 }
 
@@ -42,8 +43,8 @@ export interface CaptureBudget {
  * Carrier, repetition rate and duty cycle follow from two crossings each, on the voltage where there is one: the time
  * base, where the crossing lies between two samples, noise and steps over the slope that the samples have there, and the
  * number of cycles or bursts between them. The duty cycle is that above the threshold, which noise raises; of bursts whose
- * last crest is hardly above it, half-cycles are left open. Noise must stay below a fifth of the threshold: more of it
- * makes bursts of its own.
+ * last crest is hardly above it, half-cycles are left open. Noise that makes bursts of its own, or pauses in them,
+ * is warned of.
  *
  * @param input Analysis, sample interval, errors of the channels, of the time base and of the load; burst threshold
  * @returns A budget for each figure
@@ -109,7 +110,7 @@ export function captureBudget(input: CaptureBudgetInput): CaptureBudget {
     const { inputs, term } = parts[name] as Part;
     figures[name] = propagate({ arithmetic: term }, inputs);
   }
-  return { figures, warnings: analysis.warnings };
+  return { figures, warnings: [...analysis.warnings, ...noiseWarnings(analysis, channel, threshold)] };
 }
 
 function powers(

@@ -4,9 +4,8 @@ import { rectangularInput } from '../inputs/rectangular-input.js';
 import type { UncertainInput } from '../uncertain-input.js';
 import { at, type ChannelParts, combined, type Part } from './channel-errors.js';
 import { type CrossingErrors, crossingErrors } from './crossing-errors.js';
+import { liftedHalfCycles, ringsOff } from './noise-warnings.js';
 
-/** Bursts whose last crest is below this share of the peak ring off. */
-const constantHeight = 0.85;
 /** A carrier is told from half a cycle at least. */
 const leastCycles = 0.5;
 
@@ -95,11 +94,11 @@ function carrierErrors(known: Known): Errors {
   const early = Math.min(told > 0 ? moved(told) * Math.SQRT2 * (0.5 + 1 / told) : 1 / f, 1 / (12 * f));
   // Where they tell nothing of it, it comes from anywhere between them.
   const first = begin < 1 ? within : sampleInterval / 2;
-  const ringsOff = crest * threshold < constantHeight;
+  const falls = ringsOff(crest, threshold);
   // Bursts that ring off cross last near the threshold, where they are less steep.
-  const late = ringsOff ? moved(omega * threshold ** (-0.5 / Math.max(active * f, leastCycles))) : steady;
+  const late = falls ? moved(omega * threshold ** (-0.5 / Math.max(active * f, leastCycles))) : steady;
   const errors = crossings('carrier', first, within, Math.hypot(early, late) / Math.sqrt(bursts));
-  if (ringsOff) {
+  if (falls) {
     // The zero line is the mean of the pauses, in which up to half a cycle of what is left of a burst does not cancel.
     const pause = Math.max(period - active, 1 / f);
     bound(errors, 'carrier.zero', 1 / (2 * Math.PI ** 2 * f * f * pause), 'zero line');
@@ -123,7 +122,7 @@ function lengthErrors(known: Known, samples: number): Errors {
   bound(errors, 'burst.threshold', Math.sqrt(2 * Math.log(samples)) * threshold * (early + late), 'threshold');
   if (f > 0 && crest < 1 + 3 * noise) {
     // The last half-cycle above the threshold, and as many more as noise of three times its rms value can lift or hide.
-    const lifted = (6 * f * active * noise) / -Math.log(threshold);
+    const lifted = liftedHalfCycles(noise, f * active, threshold);
     bound(errors, 'burst.end', (1 + lifted) / (2 * f), 'half-cycles more or less at the end');
   }
   return errors;
