@@ -57,7 +57,7 @@ say(`crest factor: ${stated(figures.voltageCrestFactor, '')}`);
 say(`power factor: ${stated(figures.powerFactor, '')}`);
 say(`carrier: ${stated(figures.carrierFrequency, 'kHz', 1e-3)}`);
 say(`bursts: ${stated(figures.repetitionRate, 'kHz', 1e-3)}`);
-// Bursts that ring off: noise decides which half-cycle is the last above the threshold.
+// Where the last crest of bursts that ring off is hardly above the threshold, noise decides whether it counts.
 say(`duty cycle above a tenth of the peak: ${stated(figures.dutyCycle, '%', 100)}`);
 say(`energy of a burst: ${stated(figures.burstEnergy, 'mJ', 1000)}`);
 
