@@ -82,7 +82,9 @@ describe('acceptance limits', () => {
 
   it('move inward, or outward for the producer, as the uncertainty grows', () => {
     fc.assert(
-      fc.property(twoSidedBand(), rule(), relativeUncertainty(), real(1, 2), (band, chosen, ratio, factor) => {
+      fc.property(twoSidedBand(), rule(), relativeUncertainty(), real(1, 2), (band, chosen, anyRatio, factor) => {
+        // For the producer the other limit must be far: ten standard uncertainties.
+        const ratio = chosen.kind === 'specific-producer-risk' ? anyRatio / 4 : anyRatio;
         const less = explainAcceptanceBand(band, chosen, expandedOf(band, ratio)).acceptance;
         const more = explainAcceptanceBand(band, chosen, expandedOf(band, ratio * factor)).acceptance;
         if (more === null || less === null) return;
@@ -95,6 +97,18 @@ describe('acceptance limits', () => {
         expect(inner.upper).toBeLessThanOrEqual(upper + slackAt(upper));
       }),
     );
+  });
+
+  it('come back inward for the producer where the other limit is so near that it counts', () => {
+    const band = { lower: -2.5, upper: 2.5 };
+    const rule = { kind: 'specific-producer-risk', risk: 0.49 } as const;
+    const [near, far] = [0.5, 2.5].map((standardUncertainty) => {
+      const { lower } = acceptanceBand(band, rule, { standardUncertainty }) as Required<Band>;
+      expect(conformanceProbability(band, lower, standardUncertainty).conforming).toBeCloseTo(0.49, 11);
+      return lower;
+    });
+    expect(near).toBeLessThan(-2.5);
+    expect(far).toBeGreaterThan(-2.5);
   });
 
   it('of a relative uncertainty approach those of an absolute one as the tolerance narrows', () => {

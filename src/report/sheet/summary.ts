@@ -12,7 +12,8 @@ export function summarySection(findings: Findings): Section {
         kind: 'table',
         table: {
           id: 'summary',
-          caption: 'Verdict, and count of all that is judged: points, displays, rules of the standard, monitor, leakage',
+          caption:
+            'Verdict, and count of all that is judged: points, displays, rules of the standard, monitor, leakage',
           columns: [
             { id: 'state', title: 'State', align: 'left' },
             { id: 'verdict', title: 'Verdict', align: 'left' },
