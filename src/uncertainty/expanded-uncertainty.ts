@@ -49,7 +49,7 @@ export function expandedUncertainty(input: ExpansionInput): ExpandedUncertainty 
   requireNonNegative(standardUncertainty, 'standardUncertainty');
   requireDegrees(degreesOfFreedom, 'degreesOfFreedom');
   requireLevel(coverageProbability, 'coverageProbability');
-  requireChoice(degreesRule, 'degreesRule', ['exact', 'truncated']);
+  if (degreesRule !== 'exact') requireChoice(degreesRule, 'degreesRule', ['exact', 'truncated']);
   const used =
     degreesOfFreedom === 'infinite' || degreesRule === 'exact' ? degreesOfFreedom : Math.floor(degreesOfFreedom);
   const coverageFactor = studentTUpperQuantile(

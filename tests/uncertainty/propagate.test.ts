@@ -277,6 +277,11 @@ describe('inputs that cannot be', () => {
     ],
     [
       () =>
+        propagate({ arithmetic: () => undefined as never }, { x: normalInput({ value: 1, standardUncertainty: 0.1 }) }),
+      'function-not-finite',
+    ],
+    [
+      () =>
         propagate(
           {
             arithmetic: () => {

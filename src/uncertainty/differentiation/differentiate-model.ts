@@ -3,7 +3,7 @@ import type { UncertainInput } from '../uncertain-input.js';
 import { numberArithmetic } from './arithmetic.js';
 import { type Derivatives, differentiate } from './directional.js';
 import type { AnalyticModel, ArithmeticModel, DifferentiationMethod, Model, OrdinaryModel, Values } from './model.js';
-import { liftPair, type SlopePair, slopePairArithmetic } from './slope-pair.js';
+import { type SlopePair, slopePairArithmetic } from './slope-pair.js';
 import { type Taylor, taylorArithmetic } from './taylor.js';
 
 /** A model around the values of its inputs: its value and sensitivities, and its derivatives along a direction. */
@@ -23,10 +23,15 @@ export function differentiable(
   names: readonly string[],
   inputs: Readonly<Record<string, UncertainInput>>,
 ): DifferentiableModel {
+  if (typeof model !== 'function' && 'arithmetic' in model) return forward(model, names, inputs);
+  const values = valuesOf(names, inputs);
+  return typeof model === 'function' ? ordinary(model, values, names, inputs) : analytic(model, values, names);
+}
+
+function valuesOf(names: readonly string[], inputs: Readonly<Record<string, UncertainInput>>): Values {
   const values: Record<string, number> = {};
   for (const name of names) values[name] = (inputs[name] as UncertainInput).value;
-  if (typeof model === 'function') return ordinary(model, values, names, inputs);
-  return 'arithmetic' in model ? forward(model, values, names) : analytic(model, values, names);
+  return values;
 }
 
 /** A model as a function of numbers, unguarded. */
@@ -120,11 +125,15 @@ function ordinary(
   };
 }
 
-function forward(model: ArithmeticModel, values: Values, names: readonly string[]): DifferentiableModel {
+function forward(
+  model: ArithmeticModel,
+  names: readonly string[],
+  inputs: Readonly<Record<string, UncertainInput>>,
+): DifferentiableModel {
   const along = (direction: Readonly<Record<string, number>>): Derivatives => {
     const moved: Record<string, Taylor | number> = {};
     for (const name of names) {
-      const constant = values[name] as number;
+      const constant = (inputs[name] as UncertainInput).value;
       const slope = direction[name] ?? 0;
       moved[name] = slope === 0 ? constant : [constant, slope, 0, 0];
     }
@@ -132,22 +141,22 @@ function forward(model: ArithmeticModel, values: Values, names: readonly string[
     const [, c1, c2, c3] = typeof y === 'number' ? ([y, 0, 0, 0] as const) : y;
     return { first: c1, second: 2 * c2, third: 6 * c3, firstError: 0 };
   };
-  // Two inputs carry their derivatives at a time, the rest are constants; every round gives the same value.
-  const x: Record<string, SlopePair | number> = { ...values };
   const sensitivities: number[] = [];
   let value = Number.NaN;
+  // Two inputs carry their derivatives at a time, the rest are constants; every round gives the same value.
   for (let i = 0; i < names.length; i += 2) {
-    const a = names[i] as string;
-    const b = names[i + 1];
-    x[a] = [values[a] as number, 1, 0];
-    if (b !== undefined) x[b] = [values[b] as number, 0, 1];
-    const y = liftPair(slopesAt(model, x, values));
-    value = requireModelValue(y[0], values);
-    sensitivities.push(Number.isFinite(y[1]) ? y[1] : alone(along, a));
-    if (b !== undefined) sensitivities.push(Number.isFinite(y[2]) ? y[2] : alone(along, b));
-    if (i + 2 < names.length) {
-      x[a] = values[a] as number;
-      x[b as string] = values[b as string] as number;
+    const x: Record<string, SlopePair | number> = {};
+    for (let j = 0; j < names.length; j++) {
+      const name = names[j] as string;
+      const constant = (inputs[name] as UncertainInput).value;
+      x[name] = j === i ? [constant, 1, 0] : j === i + 1 ? [constant, 0, 1] : constant;
+    }
+    const y = slopesAt(model, x, names, inputs);
+    value = y[0];
+    if (!Number.isFinite(value)) requireModelValue(value, valuesOf(names, inputs));
+    for (let j = i; j < i + 2 && j < names.length; j++) {
+      const slope = y[j === i ? 1 : 2];
+      sensitivities.push(Number.isFinite(slope) ? slope : alone(along, names[j] as string));
     }
   }
   return { method: 'forward mode', value, sensitivities, along };
@@ -161,11 +170,14 @@ function alone(along: DifferentiableModel['along'], name: string): number {
 function slopesAt(
   model: ArithmeticModel,
   x: Readonly<Record<string, SlopePair | number>>,
-  values: Values,
-): SlopePair | number {
+  names: readonly string[],
+  inputs: Readonly<Record<string, UncertainInput>>,
+): SlopePair {
   try {
-    return model.arithmetic(x, slopePairArithmetic);
+    const y = model.arithmetic(x, slopePairArithmetic);
+    // A constant, or what is no result at all: its value says so.
+    return Array.isArray(y) ? (y as SlopePair) : [y as number, 0, 0];
   } catch (error) {
-    return failThrown(error, values);
+    return failThrown(error, valuesOf(names, inputs));
   }
 }

@@ -3,13 +3,13 @@ import type { Arithmetic } from './arithmetic.js';
 /** A quantity with its first derivatives along two directions. */
 export type SlopePair = readonly [value: number, first: number, second: number];
 
-export function liftPair(a: SlopePair | number): SlopePair {
+function lift(a: SlopePair | number): SlopePair {
   return typeof a === 'number' ? [a, 0, 0] : a;
 }
 
 function multiply(x: SlopePair | number, y: SlopePair | number): SlopePair {
-  const a = liftPair(x);
-  const b = liftPair(y);
+  const a = lift(x);
+  const b = lift(y);
   return [a[0] * b[0], a[0] * b[1] + a[1] * b[0], a[0] * b[2] + a[2] * b[0]];
 }
 
@@ -19,7 +19,7 @@ function chain(
   value: (a: number) => number,
   slope: (a: number, value: number) => number,
 ): SlopePair {
-  const a = liftPair(x);
+  const a = lift(x);
   const y = value(a[0]);
   const rise = slope(a[0], y);
   return [y, rise * a[1], rise * a[2]];
@@ -31,19 +31,19 @@ function chain(
  */
 export const slopePairArithmetic: Arithmetic<SlopePair | number> = {
   add: (x, y) => {
-    const a = liftPair(x);
-    const b = liftPair(y);
+    const a = lift(x);
+    const b = lift(y);
     return [a[0] + b[0], a[1] + b[1], a[2] + b[2]];
   },
   subtract: (x, y) => {
-    const a = liftPair(x);
-    const b = liftPair(y);
+    const a = lift(x);
+    const b = lift(y);
     return [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
   },
   multiply,
   divide: (x, y) => {
-    const a = liftPair(x);
-    const b = liftPair(y);
+    const a = lift(x);
+    const b = lift(y);
     const q = a[0] / b[0];
     return [q, (a[1] - q * b[1]) / b[0], (a[2] - q * b[2]) / b[0]];
   },
