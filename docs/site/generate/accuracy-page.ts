@@ -1,14 +1,16 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { bundleSize } from '../../../tests/size/bundle-size.js';
+import { sizeCases } from '../../../tests/size/size-cases.js';
 import { code, page, table, text } from './text.js';
 
 const source = new URL('../../../src/', import.meta.url);
 const benchmark = new URL('../../benchmark.json', import.meta.url);
 
-/** The bounds that doc comments state and tests hold, and the benchmark as last run where its rows are kept. */
-export function accuracyPage(): string {
+/** The bounds that doc comments state and tests hold, the benchmark as last run, and the sizes of bundles. */
+export async function accuracyPage(): Promise<string> {
   const bounds = boundsOfSource();
   const rooms = [...new Set(bounds.map(({ room }) => room))];
-  return page('Accuracy and speed', [
+  return page('Accuracy, speed and size', [
     'Bounds are stated with the function that they hold for, and tests hold them: against 40-digit values of mpmath, published tables, or the exact result. A *unit in the last place* is the distance between neighbouring double-precision numbers, about 1.1·10<sup>−16</sup> to 2.2·10<sup>−16</sup> of the value.',
     'They say how well a number is computed. How well it is *known* is another matter, and larger by many powers of ten: see [uncertainty](../guides/uncertainty.md).',
     ...rooms.map((room) => {
@@ -18,6 +20,7 @@ export function accuracyPage(): string {
       return `## ${room} {#${room}}\n\n${table(['Function', 'Accuracy'], rows)}`;
     }),
     `## Speed {#speed}\n\n${speed()}`,
+    `## Size {#size}\n\n${await size()}`,
   ]);
 }
 
@@ -77,4 +80,16 @@ function speed(): string {
     row.ratio === undefined ? '' : String(Number(row.ratio.toPrecision(3))),
   ]);
   return `${how}\n\nAs last run, ${text(date)}, on ${text(machine)}, ${text(versions)}.\n\n${table(['Case', 'Tool', 'n', 'Median', 'Ratio'], cells)}`;
+}
+
+/** What a bundler keeps of the library, measured anew. */
+async function size(): Promise<string> {
+  const how =
+    'A bundler leaves out what is not imported. A plain function is small; its twin that shows the working brings the formulas with their sources, and a whole room brings the messages of every fault. Sizes are minified and compressed with gzip, in kilobytes of 1024 bytes; a test holds the limits.';
+  const cells: string[][] = [];
+  for (const { what, limit, source } of sizeCases) {
+    const { gzipped } = await bundleSize(source);
+    cells.push([text(what), (gzipped / 1024).toFixed(1), String(limit)]);
+  }
+  return `${how}\n\n${table(['What is imported', 'Size', 'Limit'], cells)}`;
 }

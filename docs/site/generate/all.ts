@@ -19,7 +19,7 @@ const pages = new Map<string, string>([
   ...notebookPages(),
   ['reference/checks.md', checkPage()],
   ['reference/errors.md', errorPage()],
-  ['reference/accuracy.md', accuracyPage()],
+  ['reference/accuracy.md', await accuracyPage()],
 ]);
 for (const [path, content] of pages) {
   mkdirSync(dirname(site + path), { recursive: true });

@@ -55,7 +55,7 @@ const reference = present([
   ['Formulas', 'reference/formulas'],
   ['Worked checks', 'reference/checks'],
   ['Errors', 'reference/errors'],
-  ['Accuracy and speed', 'reference/accuracy'],
+  ['Accuracy, speed and size', 'reference/accuracy'],
   ['API', 'api/'],
 ]).map((item) => {
   if (item.text === 'Formulas') return opening(item, 'reference/formulas');
