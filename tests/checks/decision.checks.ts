@@ -237,7 +237,7 @@ export const decisionChecks: readonly Check[] = [
     ],
   ]),
   ...numbersOf(calculator, 'published', [
-    // Printed with 17 decimals, of which the 15th and later are lost where 1 − P is subtracted.
+    // Printed with 18 decimals, of which the 15th and later are lost where 1 − P is subtracted.
     [
       'specific-risk',
       'value 9.8 ± 0.1, limits 9 and 10',

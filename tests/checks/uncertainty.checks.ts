@@ -13,7 +13,7 @@ import {
   simultaneousReadings,
   triangularInput,
 } from '../../src/uncertainty/index.js';
-import type { Check } from './check.js';
+import { type Check, type CheckRow, rowsOf } from './check.js';
 import { distributionsChecks } from './distributions.checks.js';
 import { exactFiguresChecks } from './exact-figures.checks.js';
 import { vectorsChecks } from './vectors.checks.js';
@@ -128,31 +128,16 @@ const s6 = propagate(
   },
 );
 
-type Row = readonly [
-  id: string,
-  title: string,
-  published: number,
-  unit: string,
-  tolerance: number,
-  compute: () => number,
-];
-function rowsOf(prefix: string, source: string, standing: Check['standing'], rows: readonly Row[]): Check[] {
-  return rows.map(([id, title, published, unit, tolerance, compute]) => ({
-    id: `${prefix}-${id}`,
-    room: 'uncertainty',
-    title,
-    source,
-    standing,
-    published,
-    unit,
-    tolerance,
-    compute,
-  }));
+const inUncertainty = rowsOf('uncertainty');
+
+/** Checks of one example, whose identifiers begin alike. */
+function exampleOf(prefix: string, source: string, standing: Check['standing'], rows: readonly CheckRow[]): Check[] {
+  return inUncertainty(source, standing, rows).map((check) => ({ ...check, id: `${prefix}-${check.id}` }));
 }
 
 /** Published examples of uncertainty budgets and first-order propagation. */
 export const uncertaintyChecks: readonly Check[] = [
-  ...rowsOf('gum-h2', 'JCGM 100:2008, H.2, Table H.2', 'published', [
+  ...exampleOf('gum-h2', 'JCGM 100:2008, H.2, Table H.2', 'published', [
     ['v', 'mean of V', 4.999, 'V', 0.0005, () => h2Inputs.V.value],
     ['i', 'mean of I', 0.019661, 'A', 5e-7, () => h2Inputs.I.value],
     ['phi', 'mean of the phase', 1.04446, 'rad', 5e-6, () => h2Inputs.phi.value],
@@ -170,7 +155,7 @@ export const uncertaintyChecks: readonly Check[] = [
     ['r-vphi', 'correlation of V and phase', 0.86, '1', 0.005, () => h2Between('V', 'phi')],
     ['r-iphi', 'correlation of I and phase', -0.65, '1', 0.005, () => h2Between('I', 'phi')],
   ]),
-  ...rowsOf('gum-h2-approach-1', 'JCGM 100:2008, H.2.3, Table H.3', 'published', [
+  ...exampleOf('gum-h2-approach-1', 'JCGM 100:2008, H.2.3, Table H.3', 'published', [
     ['r', 'resistance, inputs correlated', 127.732, 'ohm', 0.0005, () => output(approach1, 'R').value],
     ['u-r', 'its uncertainty', 0.071, 'ohm', 0.0005, () => output(approach1, 'R').standardUncertainty],
     ['x', 'reactance', 219.847, 'ohm', 0.0005, () => output(approach1, 'X').value],
@@ -180,7 +165,7 @@ export const uncertaintyChecks: readonly Check[] = [
     ['r-rz', 'correlation of R and Z', -0.485, '1', 0.0005, () => pair(approach1, 'R', 'Z')],
     ['r-xz', 'correlation of X and Z', 0.993, '1', 0.0005, () => pair(approach1, 'X', 'Z')],
   ]),
-  ...rowsOf(
+  ...exampleOf(
     'gum-h2-full',
     'JCGM 100:2008, H.2, recomputed to 17 digits (0.295 is printed for u(X), unrounded 0.29558)',
     'derived',
@@ -190,7 +175,7 @@ export const uncertaintyChecks: readonly Check[] = [
       ['u-z', 'uncertainty of Z', 0.23633613008238, 'ohm', 1e-11, () => output(approach1, 'Z').standardUncertainty],
     ],
   ),
-  ...rowsOf('gum-h2-approach-2', 'JCGM 100:2008, H.2.4, Table H.4', 'published', [
+  ...exampleOf('gum-h2-approach-2', 'JCGM 100:2008, H.2.4, Table H.4', 'published', [
     ['r', 'resistance, each set for itself', 127.732, 'ohm', 0.0005, () => approach2.inputs.R.value],
     ['u-r', 'its uncertainty', 0.071, 'ohm', 0.0005, () => approach2.inputs.R.standardUncertainty],
     ['x', 'reactance', 219.847, 'ohm', 0.0005, () => approach2.inputs.X.value],
@@ -201,18 +186,18 @@ export const uncertaintyChecks: readonly Check[] = [
     ['r-rz', 'correlation of R and Z', -0.485, '1', 0.0005, () => pair(approach2, 'R', 'Z')],
     ['r-xz', 'correlation of X and Z', 0.993, '1', 0.0005, () => pair(approach2, 'X', 'Z')],
   ]),
-  ...rowsOf(
+  ...exampleOf(
     'gum-h2-set',
     'JCGM 100:2008, H.2.4, Table H.4',
     'from memory',
     outputNames.flatMap((name) =>
-      h2RowsPrinted[name].map((printed, i): Row => {
+      h2RowsPrinted[name].map((printed, i): CheckRow => {
         const id = `${name.toLowerCase()}-${i + 1}`;
         return [id, `${name} of set ${i + 1}`, printed, 'ohm', 0.005, () => h2Rows(name)[i] as number];
       }),
     ),
   ),
-  ...rowsOf('gum-h2-ignored', 'JCGM 100:2008, Table H.5 (correlation wrongly left out)', 'from memory', [
+  ...exampleOf('gum-h2-ignored', 'JCGM 100:2008, Table H.5 (correlation wrongly left out)', 'from memory', [
     ['u-r', 'uncertainty of R', 0.195, 'ohm', 0.0005, () => output(ignored, 'R').standardUncertainty],
     ['u-x', 'uncertainty of X', 0.201, 'ohm', 0.0005, () => output(ignored, 'X').standardUncertainty],
     ['u-z', 'uncertainty of Z', 0.204, 'ohm', 0.0005, () => output(ignored, 'Z').standardUncertainty],
@@ -220,7 +205,7 @@ export const uncertaintyChecks: readonly Check[] = [
     ['r-rz', 'correlation of R and Z', 0.527, '1', 0.0005, () => pair(ignored, 'R', 'Z')],
     ['r-xz', 'correlation of X and Z', 0.878, '1', 0.0005, () => pair(ignored, 'X', 'Z')],
   ]),
-  ...rowsOf(
+  ...exampleOf(
     'gum-h2-rounded',
     'Published test values of a GUM tree calculator, H.2 with its rounded inputs',
     'published',
@@ -233,7 +218,7 @@ export const uncertaintyChecks: readonly Check[] = [
       ['r-xz', 'correlation of X and Z', 0.992797472722, '1', 5e-12, () => pair(rounded, 'X', 'Z')],
     ],
   ),
-  ...rowsOf('gum-g4', 'JCGM 100:2008, G.4.1, example', 'from memory', [
+  ...exampleOf('gum-g4', 'JCGM 100:2008, G.4.1, example', 'from memory', [
     ['u', 'combined relative uncertainty, percent', 1.03, '1', 0.005, () => Math.hypot(0.25, 0.57, 0.82)],
     ['nu', 'effective degrees of freedom', 19.0, '1', 0.05, () => g4Degrees(1.03)],
     [
@@ -261,7 +246,7 @@ export const uncertaintyChecks: readonly Check[] = [
       () => expandedUncertainty({ standardUncertainty: 1.03, degreesOfFreedom: 19 }).expandedUncertainty,
     ],
   ]),
-  ...rowsOf('gum-voltmeter', 'JCGM 100:2008, 4.3.7, example 2, and 5.1', 'from memory', [
+  ...exampleOf('gum-voltmeter', 'JCGM 100:2008, 4.3.7, example 2, and 5.1', 'from memory', [
     [
       'u-b',
       'type B uncertainty of the meter, microvolt',
@@ -296,7 +281,7 @@ export const uncertaintyChecks: readonly Check[] = [
     ],
     ['u', 'combined, microvolt', 15, 'V', 0.5, () => voltmeter.standardUncertainty * 1e6],
   ]),
-  ...rowsOf('gum-certificate', 'JCGM 100:2008, 4.3.4', 'from memory', [
+  ...exampleOf('gum-certificate', 'JCGM 100:2008, 4.3.4', 'from memory', [
     [
       'u',
       'resistor, 129 µΩ at 99 %',
@@ -320,7 +305,7 @@ export const uncertaintyChecks: readonly Check[] = [
       },
     ],
   ]),
-  ...rowsOf('gum-ten-resistors', 'JCGM 100:2008, 5.2.2, example', 'from memory', [
+  ...exampleOf('gum-ten-resistors', 'JCGM 100:2008, 5.2.2, example', 'from memory', [
     [
       'correlated',
       'ten resistors, one standard',
@@ -338,7 +323,7 @@ export const uncertaintyChecks: readonly Check[] = [
       () => propagate(series, tenInputs, { secondOrder: false }).standardUncertainty,
     ],
   ]),
-  ...rowsOf(
+  ...exampleOf(
     'ea-s3',
     'EA-4/02, supplement 1, S3: standard resistor, output file of a general uncertainty program',
     'published',
@@ -347,23 +332,23 @@ export const uncertaintyChecks: readonly Check[] = [
       ['u', 'standard uncertainty', 0.00832800405259282, 'ohm', 5e-12, () => s3.standardUncertainty],
     ],
   ),
-  ...rowsOf(
+  ...exampleOf(
     'ea-s6',
     'EA-4/02, supplement 1, S6: power sensor, output file of a general uncertainty program',
     'published',
     [['value', 'calibration factor', 0.933024133333333, '1', 5e-15, () => s6.value]],
   ),
-  ...rowsOf(
+  ...exampleOf(
     'ea-s6-u',
     'EA-4/02, supplement 1, S6, inputs from memory: one small input is not identified',
     'from memory',
     [['u', 'standard uncertainty, three figures', 0.0162, '1', 0.00005, () => s6.standardUncertainty]],
   ),
-  ...rowsOf('ea', 'EA-4/02, supplement 1, S3 and S6: expanded uncertainty, k = 2', 'from memory', [
+  ...exampleOf('ea', 'EA-4/02, supplement 1, S3 and S6: expanded uncertainty, k = 2', 'from memory', [
     ['s3-expanded', 'standard resistor, milliohm', 17, 'ohm', 0.5, () => 2000 * s3.standardUncertainty],
     ['s6-expanded', 'power sensor', 0.032, '1', 0.0005, () => 2 * s6.standardUncertainty],
   ]),
-  ...rowsOf('ea-s9', 'EA-4/02, supplement 1, S9: hand-held multimeter', 'from memory', [
+  ...exampleOf('ea-s9', 'EA-4/02, supplement 1, S9: hand-held multimeter', 'from memory', [
     ['value', 'error of indication', 0.1, 'V', 0.05, () => s9.value],
     ['u', 'standard uncertainty', 0.03, 'V', 0.005, () => s9.standardUncertainty],
     ['expanded', 'half the interval of 95 %, Monte Carlo', 0.05, 'V', 0.005, s9HalfInterval],

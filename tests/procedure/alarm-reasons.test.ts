@@ -2,12 +2,10 @@ import { describe, expect, it } from 'vitest';
 import { type Monitor, monitorStates } from '../../src/monitor/index.js';
 import {
   assessReadings,
-  type Bench,
   type ChallengeReading,
   type MonitorTrace,
   makeRecord,
   type Plan,
-  planVerification,
   type Readings,
   recomputeRecord,
 } from '../../src/procedure/index.js';
@@ -20,34 +18,15 @@ import {
   safeParseReadings,
   safeReadReadingsCsv,
 } from '../../src/schema/index.js';
-import { bench as plainBench, ratedOutput, readingsOf, specificationOf } from './documents.js';
+import { monitorWithLimits, planWithMonitor, readingsOf } from './documents.js';
 
-const window: Monitor = {
-  kind: 'contact-quality',
-  lower: { resistance: 10, tolerance: { absolute: 3 }, hysteresis: 2 },
-  upper: { resistance: 150, tolerance: { absolute: 8 }, hysteresis: 10 },
-  alarmDelay: 2,
-};
 const models: readonly Monitor[] = [
-  window,
-  { ...window, rise: { fraction: 0.4, tolerance: 0.05, baseline: 'lowest' } },
+  monitorWithLimits,
+  { ...monitorWithLimits, rise: { fraction: 0.4, tolerance: 0.05, baseline: 'lowest' } },
   { kind: 'contact-quality', rise: { fraction: 0.4, tolerance: 0.05, baseline: 'at-start' }, alarmDelay: 1 },
   { kind: 'continuity', upper: { resistance: 20, tolerance: { absolute: 4 } }, alarmDelay: 1 },
 ];
-const bench: Bench = {
-  ...plainBench,
-  resistanceBox: { step: 1, maximum: 999, accuracy: { relative: 0.005, absolute: 0.1 } },
-  timing: { limits: 0.3 },
-};
-const planOf = (model: Monitor): Plan =>
-  planVerification(
-    {
-      ...specificationOf({ ...ratedOutput, points: [{ setting: 200, load: 400 }] }),
-      monitor: { connection: 'Box between the contacts', model },
-    },
-    bench,
-  );
-const plan = planOf(window);
+const plan = planWithMonitor(monitorWithLimits);
 const challenges = plan.monitorThresholds?.challenges ?? [];
 const numberOf = (kind: string, limit: string): number =>
   challenges.find((challenge) => challenge.kind === kind && challenge.limit === limit)?.number as number;
@@ -68,7 +47,7 @@ const findingOf = (reading: ChallengeReading) =>
 
 describe('the reason of an alarm at a challenge', () => {
   it.each(models)('to be expected is what the model gives at that resistance: %j', (model) => {
-    const made = planOf(model);
+    const made = planWithMonitor(model);
     const found = assessReadings(made, readingsWith({})).monitorChallenges;
     expect(found.some(({ mustAlarm }) => mustAlarm)).toBe(true);
     for (const { set, baseline, mustAlarm, expectedReason } of found) {
@@ -184,7 +163,7 @@ describe('the reason of an alarm on a trace', () => {
   });
 
   it('says so where the resistance was beyond both limits', () => {
-    const both = found(trace([{ from: 11, to: 20, reason: 'rise' }]), planOf(models[1] as Monitor));
+    const both = found(trace([{ from: 11, to: 20, reason: 'rise' }]), planWithMonitor(models[1] as Monitor));
     expect(both?.warnings[0]?.message).toContain('is "above the upper limit".');
     expect(both?.warnings[0]?.message).toContain('The resistance was beyond both limits.');
   });

@@ -1,4 +1,13 @@
-import type { Bench, Output, Reading, Readings, Specification } from '../../src/procedure/index.js';
+import type { Monitor } from '../../src/monitor/index.js';
+import {
+  type Bench,
+  type Output,
+  type Plan,
+  planVerification,
+  type Reading,
+  type Readings,
+  type Specification,
+} from '../../src/procedure/index.js';
 
 /** A watt-scaled monopolar output with a rating and nothing else; all figures are invented. */
 export const ratedOutput: Output = {
@@ -71,4 +80,28 @@ export function readingsOf(...readings: (Partial<Reading> & Pick<Reading, 'point
     version: 1,
     readings: readings.map((reading) => ({ phase: 'as-found', quantity: 'current', ...reading })),
   };
+}
+
+/** A contact quality monitor with both limits; all figures are invented. */
+export const monitorWithLimits: Monitor = {
+  kind: 'contact-quality',
+  lower: { resistance: 10, tolerance: { absolute: 3 }, hysteresis: 2 },
+  upper: { resistance: 150, tolerance: { absolute: 8 }, hysteresis: 10 },
+  alarmDelay: 2,
+};
+
+/** The plan of one point and a monitor, at the bench with a resistance box and a watch. */
+export function planWithMonitor(model: Monitor, change: Partial<Bench> = {}): Plan {
+  return planVerification(
+    {
+      ...specificationOf({ ...ratedOutput, points: [{ setting: 200, load: 400 }] }),
+      monitor: { connection: 'Box between the contacts', model },
+    },
+    {
+      ...bench,
+      resistanceBox: { step: 1, maximum: 999, accuracy: { relative: 0.005, absolute: 0.1 } },
+      timing: { limits: 0.3 },
+      ...change,
+    },
+  );
 }

@@ -1,8 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { Monitor } from '../../src/monitor/index.js';
 import {
   assessReadings,
-  type Bench,
   type MonitorTrace,
   makeRecord,
   type Plan,
@@ -12,28 +10,9 @@ import {
 } from '../../src/procedure/index.js';
 import { recordCsv, recordHtml, recordMarkdown, recordText } from '../../src/report/index.js';
 import { parseFindings, parseReadings, safeParseReadings } from '../../src/schema/index.js';
-import { bench as plainBench, ratedOutput, readingsOf, specificationOf } from './documents.js';
+import { monitorWithLimits, planWithMonitor, ratedOutput, readingsOf, specificationOf } from './documents.js';
 
-const model: Monitor = {
-  kind: 'contact-quality',
-  lower: { resistance: 10, tolerance: { absolute: 3 }, hysteresis: 2 },
-  upper: { resistance: 150, tolerance: { absolute: 8 }, hysteresis: 10 },
-  alarmDelay: 2,
-};
-const bench: Bench = {
-  ...plainBench,
-  resistanceBox: { step: 1, maximum: 999, accuracy: { relative: 0.005, absolute: 0.1 } },
-  timing: { limits: 0.3 },
-};
-const planOf = (monitor: Monitor, change: Partial<Bench> = {}): Plan =>
-  planVerification(
-    {
-      ...specificationOf({ ...ratedOutput, points: [{ setting: 200, load: 400 }] }),
-      monitor: { connection: 'Box between the contacts', model: monitor },
-    },
-    { ...bench, ...change },
-  );
-const plan = planOf(model);
+const plan = planWithMonitor(monitorWithLimits);
 const steps = (alarms: MonitorTrace['alarms'], change: Partial<MonitorTrace> = {}): MonitorTrace => ({
   phase: 'as-found',
   of: 'set',
@@ -83,7 +62,7 @@ describe('a trace of the monitor', () => {
       { from: 31, to: 40.2 },
     ]);
     expect(rowsOf(near)[0]?.verdict).toBe('pass');
-    const guarded = planOf(model, { decisionRule: { kind: 'guarded-acceptance', ratio: 1 } });
+    const guarded = planWithMonitor(monitorWithLimits, { decisionRule: { kind: 'guarded-acceptance', ratio: 1 } });
     expect(rowsOf(near, guarded)[0]).toMatchObject({ verdict: 'fail', reason: 'in-guard-band', simpleVerdict: 'pass' });
     const { timing: _, ...untimed } = guarded.bench;
     const unknown = planVerification(guarded.specification, untimed, guarded.options);
@@ -159,7 +138,7 @@ describe('a trace of the monitor', () => {
 
   it('a rise is compared at its baseline, blurred by the box', () => {
     const rise = { fraction: 0.4, tolerance: 0.05, baseline: 'at-start' } as const;
-    const rising = planOf({ kind: 'contact-quality', rise, alarmDelay: 2 });
+    const rising = planWithMonitor({ kind: 'contact-quality', rise, alarmDelay: 2 });
     const at = (resistance: number, alarms: MonitorTrace['alarms']) =>
       rowsOf(steps(alarms, { time: [0, 10], resistance: [50, resistance], end: 20 }), rising)[0];
     expect(at(75, [{ from: 11 }])).toMatchObject({ what: 'alarm by rise above 70 Ω since 10 s', verdict: 'pass' });
@@ -171,21 +150,24 @@ describe('a trace of the monitor', () => {
 
   it('of displayed resistances counts the display, not lead and fixture', () => {
     const display = { resolution: 1, maximum: 999, open: 'over-range', tolerance: { absolute: 4 } } as const;
-    const shown = planOf({ ...model, display }, { fixture: { resistance: 20 } });
+    const shown = planWithMonitor({ ...monitorWithLimits, display }, { fixture: { resistance: 20 } });
     const at = (resistance: number | 'open', of: 'set' | 'displayed') =>
       rowsOf(steps([{ from: 11 }], { of, time: [0, 10], resistance: [60, resistance], end: 20 }), shown)[0];
     expect(at(163, 'displayed')).toMatchObject({ verdict: 'pass' });
     expect(at(162, 'displayed')).toMatchObject({ isStated: false });
     expect(at(163 - 20, 'set')).toMatchObject({ verdict: 'pass' });
     expect(at('open', 'displayed')).toMatchObject({ what: 'alarm of an open circuit since 10 s', verdict: 'pass' });
-    const bare = planOf({ ...model, display: { resolution: 1, maximum: 999, open: 'over-range' } });
+    const bare = planWithMonitor({
+      ...monitorWithLimits,
+      display: { resolution: 1, maximum: 999, open: 'over-range' },
+    });
     const [found] = assessReadings(bare, readingsWith(steps([], { of: 'displayed' }))).monitorTraces;
     expect(found?.warnings.map(({ code }) => code)).toEqual(['tolerance-missing']);
   });
 
   it('without a stated delay an alarm that comes passes, and one that does not leaves it open', () => {
-    const { alarmDelay: _, ...prompt } = model;
-    const rows = rowsOf(steps([{ from: 15, to: 20.2 }]), planOf(prompt));
+    const { alarmDelay: _, ...prompt } = monitorWithLimits;
+    const rows = rowsOf(steps([{ from: 15, to: 20.2 }]), planWithMonitor(prompt));
     expect(rows).toMatchObject([
       { verdict: 'pass', value: 5 },
       { verdict: 'not judged', isStated: true },
@@ -198,7 +180,7 @@ describe('a trace of the monitor', () => {
   });
 
   it('without box, display or thresholds is not judged, and says so', () => {
-    const { resistanceBox: _, ...boxless } = bench;
+    const { resistanceBox: _, ...boxless } = plan.bench;
     const codes = (made: Plan, of: 'set' | 'displayed') => {
       const { monitorTraces, warnings } = assessReadings(made, readingsWith(steps([], { of })));
       expect(monitorTraces).toEqual([]);
@@ -206,7 +188,7 @@ describe('a trace of the monitor', () => {
     };
     expect(codes(planVerification(plan.specification, boxless), 'set')).toContain('box-not-on-bench');
     expect(codes(plan, 'displayed')).toContain('missing-member');
-    expect(codes(planVerification(specificationOf(ratedOutput), bench), 'set')).toContain('reading-extra');
+    expect(codes(planVerification(specificationOf(ratedOutput), plan.bench), 'set')).toContain('reading-extra');
   });
 
   it('counts as left where one was recorded again', () => {
@@ -258,7 +240,10 @@ describe('a trace of the monitor', () => {
 
 describe('documents with traces', () => {
   const display = { resolution: 1, maximum: 999, open: 'over-range', tolerance: { absolute: 4 } } as const;
-  const guarded = planOf({ ...model, display }, { decisionRule: { kind: 'guarded-acceptance', ratio: 1 } });
+  const guarded = planWithMonitor(
+    { ...monitorWithLimits, display },
+    { decisionRule: { kind: 'guarded-acceptance', ratio: 1 } },
+  );
   const readings = readingsWith(
     steps(
       [
